@@ -1,0 +1,41 @@
+package screedbook.entry;
+
+import java.util.List;
+import screedbook.unit.Amount;
+import screedbook.unit.Measure;
+
+/** The last line of a book: what was counted, what the contractor's representative said, who signed. */
+public record Closing(
+        Theirs theirs,
+        @Blank(value = "controlling item", width = 24) String controllingItem,
+        @Blank(value = "day charged", width = 5) YesNo dayCharged,
+        @Blank(value = "remarks", width = 50) String text,
+        @Blank("entries") List<Count> counts,
+        @Blank("tons") List<Tons> tons,
+        @Blank("findings") List<Count> findings)
+        implements Entry {
+    /** The contractor's representative's word on the day's figures. */
+    public record Theirs(
+            @Blank(value = "representative", width = 20) String theirName,
+            @Blank(value = "their loads", width = 5) Integer theirLoads,
+            @Blank(value = "their tons", measure = Measure.LOAD, width = 9) Amount their,
+            @Blank(value = "agreed", width = 8) Agreed agreed,
+            @Blank(value = "why not", width = 30) String why) {}
+
+    /** Whether the representative agrees. */
+    public enum Agreed implements Word {
+        YES,
+        NO,
+        NOT_PRESENT
+    }
+
+    /** So many of something. */
+    public record Count(@Blank("what") String what, @Blank("how many") Integer count) {}
+
+    /** What stands for one mix. */
+    public record Tons(
+            @Blank("mix") String mix,
+            @Blank("loads") Integer loads,
+            @Blank(value = "received", measure = Measure.LOAD) Amount received,
+            @Blank(value = "for pay as kept here", measure = Measure.LOAD) Amount pay) {}
+}

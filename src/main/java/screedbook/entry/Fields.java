@@ -1,0 +1,326 @@
+package screedbook.entry;
+
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.RecordComponent;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import screedbook.unit.Amount;
+import screedbook.unit.Measure;
+import screedbook.unit.Unit;
+
+/**
+ * Records read as blanks: any record whose components carry a {@link Blank} turns into plain values (text, decimal
+ * numbers, lists and maps, as a line holds them) and back.
+ */
+public final class Fields {
+    private static final Map<Class<?>, List<Field>> SEEN = new ConcurrentHashMap<>();
+
+    private Fields() {}
+
+    /** The blanks of a record class in the order of its components, groups opened. */
+    public static List<Field> of(Class<? extends Record> type) {
+        return SEEN.computeIfAbsent(type, t -> List.copyOf(read(t, List.of())));
+    }
+
+    private static List<Field> read(Class<?> type, List<RecordComponent> before) {
+        List<Field> fields = new ArrayList<>();
+        for (RecordComponent component : type.getRecordComponents()) {
+            List<RecordComponent> path = new ArrayList<>(before);
+            path.add(component);
+            Blank blank = component.getAnnotation(Blank.class);
+            if (blank != null) {
+                fields.add(field(component, blank, path));
+            } else if (component.getType().isRecord()) {
+                fields.addAll(read(component.getType(), path));
+            } else {
+                throw new IllegalStateException(type.getSimpleName() + "." + component.getName() + " has no blank");
+            }
+        }
+        return fields;
+    }
+
+    private static Field field(RecordComponent component, Blank blank, List<RecordComponent> path) {
+        Optional<Measure> measure = Arrays.stream(blank.measure()).findFirst();
+        String name = snake(component.getName()) + (component.getType() == Station.class ? "_sta" : "");
+        return new Field(
+                name,
+                blank.value(),
+                component.getType(),
+                measure,
+                blank.pick(),
+                blank.due(),
+                blank.carry(),
+                blank.width(),
+                blank.help(),
+                List.copyOf(path),
+                element(component));
+    }
+
+    private static Optional<Class<?>> element(RecordComponent component) {
+        if (component.getType() != List.class) {
+            return Optional.empty();
+        }
+        return Optional.of((Class<?>) ((ParameterizedType) component.getGenericType()).getActualTypeArguments()[0]);
+    }
+
+    static String snake(String camel) {
+        return camel.replaceAll("([A-Z])", "_$1").toLowerCase(Locale.ROOT);
+    }
+
+    /** The record as plain values under the keys of its line, in order; what was not observed is absent. */
+    public static Map<String, Object> plain(Record record) {
+        Map<String, Object> values = new LinkedHashMap<>();
+        for (Field field : of(record.getClass())) {
+            Object value = field.get(record);
+            if (value != null) {
+                String key = value instanceof Amount a ? field.name() + "_" + a.unit().suffix() : field.name();
+                values.put(key, plainValue(value));
+            }
+        }
+        return values;
+    }
+
+    private static Object plainValue(Object value) {
+        if (value instanceof Amount a) {
+            return a.value();
+        }
+        if (value instanceof Integer i) {
+            return BigDecimal.valueOf(i);
+        }
+        if (value instanceof Word w) {
+            return w.word();
+        }
+        if (value instanceof OffsetDateTime t) {
+            return Moment.text(t);
+        }
+        if (value instanceof List<?> list) {
+            return list.stream().map(Fields::plainValue).toList();
+        }
+        if (value instanceof Record r && !(value instanceof Station) && !(value instanceof Ref)) {
+            return plain(r);
+        }
+        if (value instanceof BigDecimal || value instanceof Map) {
+            return value;
+        }
+        return value.toString();
+    }
+
+    /**
+     * A record made from plain values. Every value that cannot be read is a slip and absent in the record; a component
+     * whose blank is always due and is absent is no slip here.
+     */
+    public static <R extends Record> Built<R> build(Class<R> type, Map<String, Object> values) {
+        Reading reading = new Reading(values);
+        R value = type.cast(reading.record(type, "", values));
+        return new Built<>(value, List.copyOf(reading.slips), List.copyOf(reading.unknown));
+    }
+
+    /** One record, and the records inside it, being read. */
+    private static final class Reading {
+        private final List<Built.Slip> slips = new ArrayList<>();
+        private final List<String> unknown = new ArrayList<>();
+
+        Reading(Map<String, Object> values) {}
+
+        Object record(Class<?> type, String path, Map<String, Object> values) {
+            Set<String> claimed = new HashSet<>();
+            Object made = group(type, path, values, claimed);
+            for (String key : values.keySet()) {
+                if (!claimed.contains(key)) {
+                    unknown.add(path + key);
+                }
+            }
+            return made;
+        }
+
+        private Object group(Class<?> type, String path, Map<String, Object> values, Set<String> claimed) {
+            RecordComponent[] components = type.getRecordComponents();
+            Object[] arguments = new Object[components.length];
+            Class<?>[] types = new Class<?>[components.length];
+            for (int i = 0; i < components.length; i++) {
+                types[i] = components[i].getType();
+                Blank blank = components[i].getAnnotation(Blank.class);
+                arguments[i] = blank == null
+                        ? group(types[i], path, values, claimed)
+                        : component(components[i], blank, path, values, claimed);
+            }
+            try {
+                var constructor = type.getDeclaredConstructor(types);
+                constructor.setAccessible(true);
+                return constructor.newInstance(arguments);
+            } catch (ReflectiveOperationException e) {
+                throw new IllegalStateException(type.getName(), e);
+            }
+        }
+
+        private Object component(
+                RecordComponent component,
+                Blank blank,
+                String path,
+                Map<String, Object> values,
+                Set<String> claimed) {
+            Field field = field(component, blank, List.of(component));
+            if (field.measure().isPresent()) {
+                return amount(field, path, values, claimed);
+            }
+            Object seen = values.get(field.name());
+            if (!values.containsKey(field.name())) {
+                return null;
+            }
+            claimed.add(field.name());
+            return value(field.type(), field.element().orElse(null), path + field.name(), seen);
+        }
+
+        private Object amount(Field field, String path, Map<String, Object> values, Set<String> claimed) {
+            Object found = null;
+            for (Map.Entry<String, Object> each : values.entrySet()) {
+                Optional<Unit> unit = suffix(field, each.getKey());
+                if (unit.isPresent()) {
+                    claimed.add(each.getKey());
+                    if (each.getValue() instanceof BigDecimal number) {
+                        found = new Amount(number, unit.get());
+                    } else {
+                        slip(path + each.getKey(), each.getValue(), "a number");
+                    }
+                }
+            }
+            return found;
+        }
+
+        private static Optional<Unit> suffix(Field field, String key) {
+            if (!key.startsWith(field.name() + "_")) {
+                return Optional.empty();
+            }
+            return Unit.ofSuffix(key.substring(field.name().length() + 1))
+                    .filter(unit -> field.measure().get().takes(unit));
+        }
+
+        private Object slip(String path, Object seen, String right) {
+            slips.add(new Built.Slip(path, seen == null ? "null" : Shown.text(seen.toString()), right));
+            return null;
+        }
+
+        private Object value(Class<?> type, Class<?> element, String path, Object seen) {
+            if (type == List.class) {
+                return list(element, path, seen);
+            }
+            if (type == Map.class) {
+                return seen instanceof Map ? seen : slip(path, seen, "an object in braces");
+            }
+            if (type == Integer.class || type == BigDecimal.class) {
+                return number(type, path, seen);
+            }
+            if (type.isRecord() && type != Station.class && type != Ref.class) {
+                return nested(type, path, seen);
+            }
+            return seen instanceof String text ? text(type, path, text) : slip(path, seen, "text in quotation marks");
+        }
+
+        private Object list(Class<?> element, String path, Object seen) {
+            if (!(seen instanceof List<?> list)) {
+                return slip(path, seen, "a list in brackets");
+            }
+            List<Object> made = new ArrayList<>();
+            for (int i = 0; i < list.size(); i++) {
+                Object one = value(element, null, path + "[" + i + "]", list.get(i));
+                if (one != null) {
+                    made.add(one);
+                }
+            }
+            return List.copyOf(made);
+        }
+
+        @SuppressWarnings("unchecked")
+        private Object nested(Class<?> type, String path, Object seen) {
+            return seen instanceof Map
+                    ? record(type, path + ".", (Map<String, Object>) seen)
+                    : slip(path, seen, "an object in braces");
+        }
+
+        private Object number(Class<?> type, String path, Object seen) {
+            if (!(seen instanceof BigDecimal number)) {
+                return slip(path, seen, "a number");
+            }
+            if (type == BigDecimal.class) {
+                return number;
+            }
+            try {
+                return number.intValueExact();
+            } catch (ArithmeticException e) {
+                return slip(path, seen, "a whole number");
+            }
+        }
+
+        private Object text(Class<?> type, String path, String text) {
+            if (type == String.class) {
+                return text;
+            }
+            if (type.isEnum()) {
+                return word(type, path, text);
+            }
+            try {
+                return parsed(type, text);
+            } catch (RuntimeException e) {
+                return slip(path, "\"" + text + "\"", right(type));
+            }
+        }
+
+        private Object word(Class<?> type, String path, String text) {
+            List<String> words = new ArrayList<>();
+            for (Object constant : type.getEnumConstants()) {
+                String word = ((Word) constant).word();
+                if (word.equals(text)) {
+                    return constant;
+                }
+                words.add(word);
+            }
+            return slip(path, "\"" + text + "\"", "one of " + String.join(", ", words));
+        }
+    }
+
+    private static Object parsed(Class<?> type, String text) {
+        if (type == OffsetDateTime.class) {
+            return OffsetDateTime.parse(text);
+        }
+        if (type == LocalDate.class) {
+            return LocalDate.parse(text);
+        }
+        if (type == LocalTime.class) {
+            return LocalTime.parse(text);
+        }
+        if (type == ZoneId.class) {
+            return ZoneId.of(text);
+        }
+        if (type == Station.class) {
+            return Station.of(text);
+        }
+        if (type == Ref.class) {
+            return Ref.of(text);
+        }
+        throw new IllegalStateException("no plain form of " + type);
+    }
+
+    private static String right(Class<?> type) {
+        Map<Class<?>, String> rights = Map.of(
+                OffsetDateTime.class, "a time such as 2026-06-03T21:32:00-06:00",
+                LocalDate.class, "a date such as 2026-06-03",
+                LocalTime.class, "a time such as 21:30",
+                ZoneId.class, "a zone such as America/Denver",
+                Station.class, "a station such as 12+50.5",
+                Ref.class, "an entry such as paver/17");
+        return rights.get(type);
+    }
+}

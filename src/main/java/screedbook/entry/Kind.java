@@ -1,0 +1,64 @@
+package screedbook.entry;
+
+import java.util.List;
+import java.util.Optional;
+
+/** The kinds of entry in the order in which they are listed, with the record that holds each. */
+public enum Kind implements Word {
+    OPENING(Opening.class),
+    NO_WORK(NoWork.class),
+    WEATHER(Weather.class),
+    SURFACE(Surface.class),
+    TICKET(Ticket.class),
+    PART(Part.class),
+    WASTE(Waste.class),
+    TACK(Tack.class),
+    REFILL(Refill.class),
+    NOTE(Note.class),
+    ANSWER(Answer.class),
+    NUMBER(Number.class),
+    STRIKE(Strike.class),
+    AMEND(Amend.class),
+    CLOCK(Clock.class),
+    PLAN(Plan.class),
+    HAND_OVER(HandOver.class),
+    SET_ASIDE(SetAside.class),
+    CLOSING(Closing.class),
+    REVIEW(Review.class);
+
+    private final Class<? extends Record> type;
+
+    Kind(Class<? extends Record> type) {
+        this.type = type;
+    }
+
+    /** The record that holds an entry of this kind; it implements {@link Entry}. */
+    public Class<? extends Record> type() {
+        return type;
+    }
+
+    /** The blanks of this kind in order. */
+    public List<Field> fields() {
+        return Fields.of(type);
+    }
+
+    /** The kind that a record class holds. */
+    static Kind of(Class<?> type) {
+        for (Kind kind : values()) {
+            if (kind.type == type) {
+                return kind;
+            }
+        }
+        throw new IllegalArgumentException(type.getName() + " is no kind of entry");
+    }
+
+    /** The kind of a word in a line, if this program knows it. */
+    public static Optional<Kind> ofWord(String word) {
+        for (Kind kind : values()) {
+            if (kind.word().equals(word)) {
+                return Optional.of(kind);
+            }
+        }
+        return Optional.empty();
+    }
+}

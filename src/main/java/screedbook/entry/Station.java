@@ -1,0 +1,61 @@
+package screedbook.entry;
+
+import java.math.BigDecimal;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * A place along the reference line as it is written on plans: {@code 12+50.5}, where an equation makes it double with
+ * {@code bk} or {@code ah} behind it. The digits behind the plus tell the base: two for 100 ft or 100 m, three for
+ * 1000 m.
+ */
+public record Station(String text) {
+    private static final Pattern FORM = Pattern.compile("(-?)(\\d{1,6})\\+(\\d{2,3})(\\.\\d{1,3})?( bk| ah)?");
+
+    public Station {
+        if (!FORM.matcher(text).matches()) {
+            throw new IllegalArgumentException("\"" + text + "\" is no station; right would be 12+50.5");
+        }
+    }
+
+    /** @throws IllegalArgumentException when the text is not a station in full, such as 12+50.5 */
+    public static Station of(String text) {
+        return new Station(text);
+    }
+
+    /** The station at a distance along the line, in feet or metres. */
+    public static Station at(BigDecimal distance, StationBase base) {
+        BigDecimal whole = distance.abs();
+        BigDecimal[] parts = whole.divideAndRemainder(BigDecimal.valueOf(base.length()));
+        String rest = parts[1].toPlainString();
+        int point = rest.indexOf('.');
+        String front = point < 0 ? rest : rest.substring(0, point);
+        String tail = point < 0 ? "" : rest.substring(point);
+        String padded = "0".repeat(base.digits() - front.length()) + front + tail;
+        return new Station((distance.signum() < 0 ? "-" : "") + parts[0].toBigInteger() + "+" + padded);
+    }
+
+    private Matcher parts() {
+        Matcher matcher = FORM.matcher(text);
+        matcher.matches();
+        return matcher;
+    }
+
+    /** The distance that the figures say, in feet or metres, equations not looked at. */
+    public BigDecimal distance() {
+        Matcher m = parts();
+        String digits = m.group(1) + m.group(2) + m.group(3) + (m.group(4) == null ? "" : m.group(4));
+        return new BigDecimal(digits);
+    }
+
+    /** {@code bk} or {@code ah}, where the figures stand for two places. */
+    public Optional<String> side() {
+        return Optional.ofNullable(parts().group(5)).map(String::strip);
+    }
+
+    @Override
+    public String toString() {
+        return text;
+    }
+}
