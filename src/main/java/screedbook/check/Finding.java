@@ -1,0 +1,32 @@
+package screedbook.check;
+
+import java.util.List;
+import screedbook.entry.Answer;
+import screedbook.entry.Ref;
+import screedbook.entry.Standing;
+
+/**
+ * Something that a reader should see: what was seen, the limit or rule with its clause, what would have been inside.
+ *
+ * @param rule permanent word of the rule
+ * @param of the entries that it speaks of, the first one carries the mark; empty when it speaks of the shift
+ * @param seen {@code at the paver 264 °F}
+ * @param limit {@code at least 270 °F}
+ * @param clause {@code practice PG 70}, or where the rule comes from
+ * @param inside what would have been inside
+ * @param working steps that lead to the limit
+ */
+public record Finding(
+        String rule,
+        Sort sort,
+        List<Ref> of,
+        String seen,
+        String limit,
+        String clause,
+        String inside,
+        String working,
+        List<Standing<Answer>> answers) {
+    public boolean answered() {
+        return !answers.isEmpty();
+    }
+}

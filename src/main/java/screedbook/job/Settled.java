@@ -1,0 +1,45 @@
+package screedbook.job;
+
+import java.util.List;
+import screedbook.entry.StationBase;
+import screedbook.entry.YesNo;
+import screedbook.unit.Amount;
+import screedbook.unit.Unit;
+
+/** What stands where a job file is silent. Each usual setting is common practice, no source, unless one is named. */
+final class Settled {
+    private Settled() {}
+
+    static <T> List<T> list(List<T> list) {
+        return list == null ? List.of() : List.copyOf(list);
+    }
+
+    static Job.Stationing stationing(Job.Stationing given, Job.Units units) {
+        StationBase usual = units == Job.Units.METRIC ? StationBase.M_1000 : StationBase.FT_100;
+        Job.Stationing s = given == null ? new Job.Stationing(null, null, null, null, null) : given;
+        return new Job.Stationing(
+                or(s.base(), usual), or(s.direction(), Job.Direction.UP), s.begins(), s.ends(), list(s.equations()));
+    }
+
+    /** First five loads, then one in five, a mix: Florida DOT Standard Specifications 330-6.3 (2010 package). */
+    static Job.Checks checks(Job.Checks given) {
+        Job.Checks c = given == null
+                ? new Job.Checks(null, null, null, null, null, null, null, null, null, null)
+                : given;
+        return new Job.Checks(
+                or(c.firstLoads(), 5),
+                or(c.thenOneIn(), 5),
+                or(c.heatWhere(), Job.HeatWhere.PAVER),
+                or(c.surfaceEvery(), Amount.of("120", Unit.MINUTE)),
+                or(c.weatherEvery(), Amount.of("240", Unit.MINUTE)),
+                or(c.loadAge(), Amount.of("120", Unit.MINUTE)),
+                c.yieldEvery(),
+                or(c.tackSamples(), 1),
+                or(c.grossAndTare(), YesNo.NO),
+                c.source());
+    }
+
+    private static <T> T or(T given, T usual) {
+        return given == null ? usual : given;
+    }
+}

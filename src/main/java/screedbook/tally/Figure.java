@@ -1,0 +1,13 @@
+package screedbook.tally;
+
+/**
+ * One figure of the day with its working.
+ *
+ * @param id permanent word, unique within the day: {@code placed-tons.12.5-70A}
+ * @param label as on screen and page
+ * @param text the figure as shown, with its unit
+ * @param value the same as a plain decimal for machines; null where the figure is text (a time, a range)
+ * @param unit suffix of the unit: {@code ston}; empty for a count or text
+ */
+public record Figure(
+        String id, String label, String text, java.math.BigDecimal value, String unit, Working working) {}
