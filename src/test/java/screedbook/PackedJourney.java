@@ -70,8 +70,10 @@ class PackedJourney {
     void theLauncherIsFoundThroughALinkAndUnderAPlainLocale() throws Exception {
         Path link = Files.createSymbolicLink(home.resolve("log"), LAUNCHER);
 
-        assertThat(said(Map.of("LC_ALL", "C"), link.toString(), "--help"))
-                .isEqualTo(said(Map.of(), LAUNCHER.toString(), "--help"));
+        Said linked = said(Map.of("LC_ALL", "C"), link.toString(), "--help");
+        Files.delete(link);
+
+        assertThat(linked).isEqualTo(said(Map.of(), LAUNCHER.toString(), "--help"));
     }
 
     @Test
