@@ -29,8 +29,10 @@ public record Amount(BigDecimal value, Unit unit) implements Comparable<Amount> 
             throw new IllegalArgumentException(
                     value.toPlainString() + " " + unit.symbol() + " cannot be told in " + other.symbol());
         }
-        BigDecimal base = value.multiply(unit.factor()).add(unit.offset());
-        return new Amount(base.subtract(other.offset()).divide(other.factor(), MathContext.DECIMAL128), other);
+        BigDecimal parts = unit.under().multiply(other.under());
+        BigDecimal offsets = unit.offset().subtract(other.offset()).multiply(parts);
+        BigDecimal base = value.multiply(unit.over()).multiply(other.under()).add(offsets);
+        return new Amount(base.divide(unit.under().multiply(other.over()), MathContext.DECIMAL128), other);
     }
 
     /** This amount plus another of the same unit. */
