@@ -7,8 +7,8 @@ import screedbook.unit.Measure;
 public record Surface(
         @Blank(value = "surface", measure = Measure.TEMPERATURE, due = Blank.Due.ALWAYS, width = 6) Amount surface,
         @Blank(value = "station", due = Blank.Due.ALWAYS, width = 12) Station place,
-        @Blank(value = "pull", pick = Blank.Pick.PULL, carry = true, width = 6) String pull,
-        @Blank(value = "lift", pick = Blank.Pick.LIFT, carry = true, width = 4) Integer lift,
+        @Blank(value = "pull", pick = Blank.Pick.PULL, due = Blank.Due.ASKED, carry = true, width = 6) String pull,
+        @Blank(value = "lift", pick = Blank.Pick.LIFT, due = Blank.Due.ASKED, carry = true, width = 4) Integer lift,
         @Blank(value = "light", carry = true, width = 6) Light light,
         @Blank(value = "instrument", pick = Blank.Pick.INSTRUMENT, carry = true, width = 12) String instrument,
         @Blank(value = "base", carry = true, width = 12, help = "what is paved over") Base base)

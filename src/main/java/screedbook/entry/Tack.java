@@ -14,8 +14,8 @@ public record Tack(
         implements Entry {
     /** What was sprayed. */
     public record Product(
-            @Blank(value = "product", pick = Blank.Pick.PRODUCT, carry = true, width = 12) String product,
-            @Blank(value = "distributor", pick = Blank.Pick.DISTRIBUTOR, carry = true, width = 10) String distributor,
+            @Blank(value = "product", pick = Blank.Pick.PRODUCT, due = Blank.Due.ASKED, carry = true, width = 12) String product,
+            @Blank(value = "distributor", pick = Blank.Pick.DISTRIBUTOR, due = Blank.Due.ASKED, carry = true, width = 10) String distributor,
             @Blank(value = "delivery paper", carry = true, width = 12) String paper,
             @Blank(value = "parts emulsion", width = 5, help = "of a diluted product; the water beside it") BigDecimal emulsionParts,
             @Blank(value = "parts water", width = 5) BigDecimal waterParts,
@@ -24,14 +24,14 @@ public record Tack(
 
     /** What it was sprayed on. */
     public record Target(
-            @Blank(value = "surface", carry = true, width = 10) Under surface,
+            @Blank(value = "surface", due = Blank.Due.ASKED, carry = true, width = 10) Under surface,
             @Blank(value = "contact face", width = 18) Face face,
             @Blank(value = "from", width = 12, due = Blank.Due.ALWAYS) Station from,
             @Blank(value = "to", width = 12, due = Blank.Due.ALWAYS) Station to,
-            @Blank(value = "width", measure = Measure.WIDTH, carry = true, width = 6) Amount width,
+            @Blank(value = "width", measure = Measure.WIDTH, due = Blank.Due.ASKED, carry = true, width = 6) Amount width,
             @Blank(value = "area", measure = Measure.AREA, width = 7, help = "where width and stations do not say it") Amount area,
-            @Blank(value = "pull", pick = Blank.Pick.PULL, carry = true, width = 6) String pull,
-            @Blank(value = "lift", pick = Blank.Pick.LIFT, carry = true, width = 4) Integer lift) {}
+            @Blank(value = "pull", pick = Blank.Pick.PULL, due = Blank.Due.ASKED, carry = true, width = 6) String pull,
+            @Blank(value = "lift", pick = Blank.Pick.LIFT, due = Blank.Due.ASKED, carry = true, width = 4) Integer lift) {}
 
     /** How much and how warm. */
     public record Gauge(

@@ -15,11 +15,11 @@ public record Ticket(
         implements Entry {
     /** What the ticket says beside weights and times. */
     public record Paper(
-            @Blank(value = "plant", pick = Blank.Pick.PLANT, carry = true, width = 14) String plant,
+            @Blank(value = "plant", pick = Blank.Pick.PLANT, due = Blank.Due.ASKED, carry = true, width = 14) String plant,
             @Blank(value = "silo", carry = true, width = 4) String silo,
-            @Blank(value = "ticket", width = 12, help = "an unread digit stands as ?") String number,
+            @Blank(value = "ticket", due = Blank.Due.ASKED, width = 12, help = "an unread digit stands as ?") String number,
             @Blank(value = "truck", pick = Blank.Pick.TRUCK, due = Blank.Due.ALWAYS, width = 8) String truck,
-            @Blank(value = "mix", pick = Blank.Pick.MIX, carry = true, width = 14) String mix,
+            @Blank(value = "mix", pick = Blank.Pick.MIX, due = Blank.Due.ASKED, carry = true, width = 14) String mix,
             @Blank(value = "ticket is", carry = true, width = 12) Kept kept,
             @Blank(value = "weighed by", width = 16) String weighedBy,
             @Blank(value = "received by", width = 8) String receivedBy,
@@ -49,8 +49,8 @@ public record Ticket(
     public record Spot(
             @Blank(value = "from", width = 12) Station from,
             @Blank(value = "to", width = 12) Station to,
-            @Blank(value = "pull", pick = Blank.Pick.PULL, carry = true, width = 6) String pull,
-            @Blank(value = "lift", pick = Blank.Pick.LIFT, carry = true, width = 4) Integer lift,
+            @Blank(value = "pull", pick = Blank.Pick.PULL, due = Blank.Due.ASKED, carry = true, width = 6) String pull,
+            @Blank(value = "lift", pick = Blank.Pick.LIFT, due = Blank.Due.ASKED, carry = true, width = 4) Integer lift,
             @Blank(value = "paver", pick = Blank.Pick.PAVER, carry = true, width = 8) String paver,
             @Blank(value = "elsewhere", width = 24, help = "a place without stations: patch, driveway") String place) {}
 
