@@ -1,0 +1,76 @@
+package screedbook.diary;
+
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileAttribute;
+import java.nio.file.attribute.PosixFilePermission;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Locale;
+import java.util.Set;
+
+/** Folders of the record: made for owner and group only, and forced, so that a new name in them outlives a power cut. */
+final class Folder {
+    private static final Set<PosixFilePermission> FILE = PosixFilePermissions.fromString("rw-r-----");
+    private static final Set<PosixFilePermission> DIRECTORY = PosixFilePermissions.fromString("rwxr-x---");
+    private static final boolean WINDOWS =
+            System.getProperty("os.name").toLowerCase(Locale.ROOT).startsWith("windows");
+
+    private Folder() {}
+
+    /** Makes a folder with those above it that are missing, each forced into its parent. */
+    static void make(Path folder, Channels channels) throws IOException {
+        if (Files.isDirectory(folder)) {
+            return;
+        }
+        Path parent = folder.toAbsolutePath().getParent();
+        if (parent == null) {
+            throw new FileSystemException(folder.toString(), null, "there is no such drive");
+        }
+        make(parent, channels);
+        Files.createDirectory(folder, attributes(parent, DIRECTORY));
+        force(parent, channels);
+    }
+
+    /** Forces the names in a folder to the device. Windows cannot open a folder for it and keeps them by itself. */
+    static void force(Path folder, Channels channels) throws IOException {
+        if (WINDOWS) {
+            return;
+        }
+        try (FileChannel channel = channels.open(folder, Set.of(StandardOpenOption.READ))) {
+            channel.force(true);
+        }
+    }
+
+    /** What a new file in this folder is made with: owner writes, group reads, where the file system knows of them. */
+    static FileAttribute<?>[] fileAttributes(Path folder) {
+        return attributes(folder, FILE);
+    }
+
+    private static FileAttribute<?>[] attributes(Path folder, Set<PosixFilePermission> permissions) {
+        boolean posix = folder.getFileSystem().supportedFileAttributeViews().contains("posix");
+        return posix
+                ? new FileAttribute<?>[] {PosixFilePermissions.asFileAttribute(permissions)}
+                : new FileAttribute<?>[0];
+    }
+
+    /** What an I/O error says, in words: its own where it has some. */
+    static String reason(IOException e) {
+        if (e instanceof java.nio.file.AccessDeniedException) {
+            return "no permission";
+        }
+        if (e instanceof java.nio.file.NoSuchFileException) {
+            return "it is not there";
+        }
+        if (e instanceof java.nio.file.FileAlreadyExistsException) {
+            return "something of that name is there already";
+        }
+        if (e instanceof FileSystemException && ((FileSystemException) e).getReason() != null) {
+            return ((FileSystemException) e).getReason();
+        }
+        return e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
+    }
+}

@@ -1,0 +1,28 @@
+package screedbook.diary;
+
+import java.util.Optional;
+
+/** What came of opening a diary for writing. */
+sealed interface Opening permits Opening.Opened, Opening.HeldBy, Appended.Refused {
+    /**
+     * The diary is open.
+     *
+     * @param aside a torn tail that was found and set aside, for a line that says so
+     * @param left why an earlier segment was left as it was and a new one begun
+     */
+    record Opened(LineFile file, Optional<Aside> aside, Optional<Appended.Refused> left) implements Opening {}
+
+    /** Another program or window writes in it: who, since when and where, in its own words. */
+    record HeldBy(String words) implements Opening {}
+
+    /**
+     * Bytes of a line that was not written to its end, kept in a file of their own.
+     *
+     * @param file the diary they were cut from
+     * @param sidecar the file that holds them now
+     * @param offset where they began in the diary
+     * @param count how many bytes
+     * @param hash their SHA-256
+     */
+    record Aside(String file, String sidecar, long offset, int count, String hash) {}
+}

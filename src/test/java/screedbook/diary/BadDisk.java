@@ -1,0 +1,170 @@
+package screedbook.diary;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.MappedByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.channels.ReadableByteChannel;
+import java.nio.channels.WritableByteChannel;
+import java.nio.file.OpenOption;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileAttribute;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/** A disk that makes the trouble a test asks for, and keeps a list of what was asked of it. */
+final class BadDisk implements Channels {
+    /** After so many more bytes no byte is taken; -1 means all are. */
+    long room = -1;
+
+    /** The most bytes taken by one write. */
+    int bite = Integer.MAX_VALUE;
+
+    /** Whether a file's force, a folder's force, a cut or an opening goes wrong. */
+    boolean forceFails;
+
+    boolean folderForceFails;
+    boolean truncateFails;
+    boolean openFails;
+
+    /** What is waited for before a write, so that a test can act meanwhile. */
+    Runnable beforeWrite = () -> {};
+
+    /** "open", "write", "force", "truncate" with the file's name, in the order in which they were asked. */
+    final List<String> asked = new ArrayList<>();
+
+    @Override
+    public FileChannel open(Path path, Set<? extends OpenOption> options, FileAttribute<?>... attributes)
+            throws IOException {
+        String name = path.getFileName().toString();
+        asked.add("open " + name);
+        if (openFails) {
+            throw new IOException("the disk is gone");
+        }
+        return new Channel(FileChannel.open(path, options, attributes), name, java.nio.file.Files.isDirectory(path));
+    }
+
+    long count(String what) {
+        return asked.stream().filter(line -> line.startsWith(what)).count();
+    }
+
+    private final class Channel extends FileChannel {
+        private final FileChannel real;
+        private final String name;
+        private final boolean folder;
+
+        Channel(FileChannel real, String name, boolean folder) {
+            this.real = real;
+            this.name = name;
+            this.folder = folder;
+        }
+
+        @Override
+        public int write(ByteBuffer bytes) throws IOException {
+            asked.add("write " + name);
+            beforeWrite.run();
+            long most = Math.min(bite, room < 0 ? Long.MAX_VALUE : room);
+            if (most == 0 && bytes.hasRemaining()) {
+                throw new IOException("No space left on device");
+            }
+            ByteBuffer part = bytes.duplicate();
+            part.limit(part.position() + (int) Math.min(most, part.remaining()));
+            int written = real.write(part);
+            bytes.position(bytes.position() + written);
+            room -= room < 0 ? 0 : written;
+            return written;
+        }
+
+        @Override
+        public void force(boolean metaData) throws IOException {
+            asked.add("force " + name);
+            if (folder ? folderForceFails : forceFails) {
+                throw new IOException("Input/output error");
+            }
+            real.force(metaData);
+        }
+
+        @Override
+        public FileChannel truncate(long size) throws IOException {
+            asked.add("truncate " + name);
+            if (truncateFails) {
+                throw new IOException("Operation not permitted");
+            }
+            real.truncate(size);
+            return this;
+        }
+
+        @Override
+        public long size() throws IOException {
+            return real.size();
+        }
+
+        @Override
+        protected void implCloseChannel() throws IOException {
+            asked.add("close " + name);
+            real.close();
+        }
+
+        @Override
+        public int read(ByteBuffer bytes) {
+            throw new UnsupportedOperationException();
+        }
+
+        @Override
+        public long read(ByteBuffer[] bytes, int offset, int length) {
+            throw new UnsupportedOperationException();
+        }
+
+        @Override
+        public long write(ByteBuffer[] bytes, int offset, int length) {
+            throw new UnsupportedOperationException();
+        }
+
+        @Override
+        public long position() {
+            throw new UnsupportedOperationException();
+        }
+
+        @Override
+        public FileChannel position(long newPosition) {
+            throw new UnsupportedOperationException();
+        }
+
+        @Override
+        public long transferTo(long position, long count, WritableByteChannel target) {
+            throw new UnsupportedOperationException();
+        }
+
+        @Override
+        public long transferFrom(ReadableByteChannel source, long position, long count) {
+            throw new UnsupportedOperationException();
+        }
+
+        @Override
+        public int read(ByteBuffer bytes, long position) {
+            throw new UnsupportedOperationException();
+        }
+
+        @Override
+        public int write(ByteBuffer bytes, long position) {
+            throw new UnsupportedOperationException();
+        }
+
+        @Override
+        public MappedByteBuffer map(MapMode mode, long position, long size) {
+            throw new UnsupportedOperationException();
+        }
+
+        @Override
+        public FileLock lock(long position, long size, boolean shared) {
+            throw new UnsupportedOperationException();
+        }
+
+        @Override
+        public FileLock tryLock(long position, long size, boolean shared) {
+            throw new UnsupportedOperationException();
+        }
+    }
+}

@@ -1,0 +1,145 @@
+package screedbook.diary;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.net.URISyntaxException;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+
+/** A second Java process that keeps a diary, and the main programs it can run. */
+final class Child implements AutoCloseable {
+    private final Process process;
+    private final BufferedReader out;
+
+    /** Starts one of the programs below: {@code keep} or {@code narrow}, with its arguments. */
+    Child(String... arguments) throws IOException {
+        List<String> command = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:TieredStopAtLevel=1",
+                "-XX:+UseSerialGC",
+                "-XX:-UsePerfData",
+                "-Xmx64m",
+                "-cp",
+                place(Chain.class) + System.getProperty("path.separator") + place(Child.class),
+                Child.class.getName()));
+        command.addAll(List.of(arguments));
+        process = new ProcessBuilder(command)
+                .redirectError(ProcessBuilder.Redirect.INHERIT)
+                .start();
+        out = process.inputReader(StandardCharsets.UTF_8);
+    }
+
+    /** The next line it prints; null when it ended. */
+    String says() throws IOException {
+        return out.readLine();
+    }
+
+    void tell(String line) throws IOException {
+        process.getOutputStream().write((line + "\n").getBytes(StandardCharsets.UTF_8));
+        process.getOutputStream().flush();
+    }
+
+    /** Ends it as {@code kill -9} does; what it printed before can still be read. */
+    void kill() throws InterruptedException {
+        process.toHandle().destroyForcibly();
+        process.waitFor(30, TimeUnit.SECONDS);
+    }
+
+    int ended() throws InterruptedException {
+        return process.waitFor(30, TimeUnit.SECONDS) ? process.exitValue() : -1;
+    }
+
+    @Override
+    public void close() {
+        process.destroyForcibly();
+    }
+
+    private static String place(Class<?> type) {
+        try {
+            return Path.of(type.getProtectionDomain()
+                            .getCodeSource()
+                            .getLocation()
+                            .toURI())
+                    .toString();
+        } catch (URISyntaxException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    public static void main(String[] arguments) throws Exception {
+        Path folder = Path.of(arguments[1]);
+        if (arguments[0].equals("keep")) {
+            keep(folder);
+        } else if (arguments[0].equals("narrow")) {
+            narrow(folder);
+        } else {
+            write(folder);
+        }
+    }
+
+    /** Holds a diary until told to end; "read" makes it read its own diary through another descriptor. */
+    private static void keep(Path folder) throws IOException {
+        LineFile file = open(folder, "BT in the trailer since 20:45");
+        print("holding");
+        BufferedReader in = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
+        for (String line = in.readLine(); line != null && !line.equals("end"); line = in.readLine()) {
+            print("read " + Files.readAllBytes(file.path()).length);
+        }
+        file.close();
+    }
+
+    /** Appends without end and prints the number of each line once it is on the disk. */
+    private static void write(Path folder) {
+        LineFile file = open(folder, "writing");
+        while (true) {
+            Appended appended = file.append(Lines.line(file.lines() + 1, file.head()));
+            if (!(appended instanceof Appended.Receipt)) {
+                throw new IllegalStateException(appended.toString());
+            }
+            print("" + ((Appended.Receipt) appended).line());
+        }
+    }
+
+    /** Lowers the largest file size this process may write to every byte of a line in turn (setrlimit(2)). */
+    private static void narrow(Path folder) throws Exception {
+        LineFile file = open(folder, "narrow");
+        print(file.append(Lines.line(1, file.head())).getClass().getSimpleName());
+        long size = Files.size(file.path());
+        int length = Lines.line(2, file.head()).length + 1;
+        for (int room = 0; room <= length; room++) {
+            limit((size + room) + ":");
+            Appended appended = file.append(Lines.line(2, file.head()));
+            String trouble = appended instanceof Appended.Refused
+                    ? ((Appended.Refused) appended).trouble().name()
+                    : "none";
+            print(room + " " + trouble + " " + Files.size(file.path()));
+        }
+    }
+
+    private static void limit(String soft) throws Exception {
+        String pid = "" + ProcessHandle.current().pid();
+        int status = new ProcessBuilder("prlimit", "--pid", pid, "--fsize=" + soft)
+                .inheritIO()
+                .start()
+                .waitFor();
+        if (status != 0) {
+            throw new IOException("prlimit ended with " + status);
+        }
+    }
+
+    private static LineFile open(Path folder, String holder) {
+        return ((Opening.Opened) LineFile.open(folder, Lines.NIGHT, holder, Chain.NOTHING_BEFORE, FileChannel::open))
+                .file();
+    }
+
+    private static void print(String line) {
+        System.out.println(line);
+        System.out.flush();
+    }
+}

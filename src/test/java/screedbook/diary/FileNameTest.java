@@ -1,0 +1,82 @@
+package screedbook.diary;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class FileNameTest {
+    @Test
+    void aNameTellsShiftBookRevisionAndSegment() {
+        assertThat(FileName.of("2026-06-03-night", "paver").text()).isEqualTo("2026-06-03-night.paver.jsonl");
+        assertThat(new FileName("2026-06-03-night", "paver", 2, 'b').text())
+                .isEqualTo("2026-06-03-night.paver.r2-b.jsonl");
+        assertThat(FileName.of("2026-06-03-night", "paver").helper("lock")).isEqualTo("2026-06-03-night.paver.lock");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "2026-06-03-night.paver.jsonl",
+                "2026-06-03-extra-2.paver.jsonl",
+                "2026-06-03-day.paver-2-b.jsonl",
+                "2026-06-03-day.paver.r2.jsonl",
+                "2026-06-03-day.paver.r12-z.jsonl"
+            })
+    void aNameReadBackIsTheSameName(String text) {
+        assertThat(FileName.parse(text).map(FileName::text)).contains(text);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "2026-06-03-night.paver.lock",
+                "2026-06-03-night.paver.jsonl.torn-120",
+                "2026-06-03-night.Paver.jsonl",
+                "2026-06-03-night.con.jsonl",
+                "2026-06-03-night.paver.r1.jsonl",
+                "2026-06-03-night..jsonl",
+                "../2026-06-03-night.paver.jsonl",
+                "notes.txt"
+            })
+    void anotherFileIsNoDiary(String text) {
+        assertThat(FileName.parse(text)).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "Paver 2, paver-2",
+        "Crew Müller, crew-muller",
+        "'  a / b ', a-b",
+        "../../etc/passwd, etc-passwd",
+        "x12345678901234567890123456789012345, x1234567890123456789012345678901"
+    })
+    void whatWasTypedBecomesASafeName(String typed, String slug) {
+        assertThat(FileName.slug(typed)).contains(slug);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "???", "CON", "nul", "com1", "LPT9", "дорога"})
+    void whatCannotBeMadeSafeIsNoName(String typed) {
+        assertThat(FileName.slug(typed)).isEmpty();
+    }
+
+    @Test
+    void aBookIsNeverTakenForASegment() {
+        assertThat(FileName.isBook("paver-b")).isFalse();
+        assertThat(FileName.isBook("paver-2")).isTrue();
+        assertThatThrownBy(() -> FileName.of("2026-06-03-night", "paver-b"))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("paver-b");
+    }
+
+    @Test
+    void nothingFollowsTheLastSegment() {
+        FileName first = FileName.of("2026-06-03-night", "paver");
+        assertThat(first.next().map(FileName::text)).contains("2026-06-03-night.paver-b.jsonl");
+        assertThat(new FileName("2026-06-03-night", "paver", 1, 'z').next()).isEmpty();
+    }
+}
