@@ -217,7 +217,7 @@ final class Loop<M, G, E> {
             stop();
         } catch (InterruptedException over) {
             // The loop has ended; nobody waits for another key.
-        } catch (RuntimeException unexpected) {
+        } catch (RuntimeException | Error unexpected) {
             queue.add(() -> {
                 throw new IllegalStateException("reading a key", unexpected);
             });

@@ -7,6 +7,7 @@ import com.googlecode.lanterna.input.KeyDecodingProfile;
 import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.terminal.ansi.UnixTerminal;
 import java.io.FileInputStream;
+import java.io.FileNotFoundException;
 import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -28,7 +29,11 @@ class Tty extends UnixTerminal {
 
     /** The terminal that governs this process. Throws {@link IOException} where there is none. */
     static Tty open() throws IOException {
-        return new Tty(new FileInputStream(DEVICE), new FileOutputStream(DEVICE));
+        try {
+            return new Tty(new FileInputStream(DEVICE), new FileOutputStream(DEVICE));
+        } catch (FileNotFoundException none) {
+            throw new IOException("there is no terminal to sit down at: " + none.getMessage(), none);
+        }
     }
 
     Tty(InputStream in, OutputStream out) throws IOException {
