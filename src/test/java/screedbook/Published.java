@@ -41,11 +41,7 @@ public final class Published {
 
     /** All rows of a topic, in the order of the file; a row whose source was not read is refused. */
     public static List<Row> rows(String topic) {
-        String path = "/published/" + topic + ".csv";
-        try (InputStream file = Published.class.getResourceAsStream(path)) {
-            if (file == null) {
-                throw new AssertionError("no such table: " + path);
-            }
+        try (InputStream file = open(topic + ".csv")) {
             List<Row> rows = new ArrayList<>();
             for (CSVRecord line : TABLE.parse(new InputStreamReader(file, StandardCharsets.UTF_8))) {
                 rows.add(sourced(new Row(line.toMap())));
@@ -54,6 +50,26 @@ public final class Published {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** The lines of a table kept as it was printed; lines that begin with # tell its source. */
+    public static List<String> lines(String name) {
+        try (InputStream file = open(name)) {
+            return new String(file.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .filter(line -> !line.startsWith("#"))
+                    .toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static InputStream open(String name) {
+        InputStream file = Published.class.getResourceAsStream("/published/" + name);
+        if (file == null) {
+            throw new AssertionError("no such table: " + name);
+        }
+        return file;
     }
 
     private static Row sourced(Row row) {

@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -41,6 +42,39 @@ class SunTest {
                 .isLessThanOrEqualTo(1);
     }
 
+    /** All 730 figures of one printed year; the table itself is rounded to minutes. */
+    @Test
+    void aWholeYearIsWithinAMinuteOfThePrintedTable() {
+        List<Passage> year = yearOfFredonia();
+        assertThat(year).hasSize(730);
+        assertThat(year).allSatisfy(passage -> assertThat(passage.minutesOff()).isLessThanOrEqualTo(1));
+        assertThat(year.stream().filter(passage -> passage.minutesOff() == 0)).hasSizeGreaterThan(690);
+    }
+
+    /** A printed rise or set and the moment worked out for it. */
+    private record Passage(Instant printed, Instant moment) {
+        long minutesOff() {
+            return minutesBetween(printed, moment);
+        }
+    }
+
+    private static List<Passage> yearOfFredonia() {
+        List<Passage> year = new ArrayList<>();
+        for (String line : Published.lines("sun-fredonia-2023.txt")) {
+            for (int month = 1; month <= 12; month++) {
+                int column = 4 + (month - 1) * 11;
+                if (line.length() > column && line.charAt(column) != ' ') {
+                    LocalDate date = LocalDate.of(2023, month, Integer.parseInt(line.substring(0, 2)));
+                    Instant rise = Sun.rise(date, 36.95, -112.52).orElseThrow();
+                    Instant set = Sun.set(date, 36.95, -112.52).orElseThrow();
+                    year.add(new Passage(at(date, line.substring(column, column + 4), -7), rise));
+                    year.add(new Passage(at(date, line.substring(column + 5, column + 9), -7), set));
+                }
+            }
+        }
+        return year;
+    }
+
     /** USNO, San Francisco, 2012-06-21: 04:48 and 19:35 Pacific standard time; the evening is the next day in UTC. */
     @Test
     void sunsetBelongsToTheDateOfThePlace() {
@@ -66,6 +100,7 @@ class SunTest {
         assertThat(Sun.isUp(set.plusSeconds(10), LATITUDE, LONGITUDE)).isFalse();
     }
 
+    /** USNO definition: civil twilight ends when the sun's centre is 6 degrees below the horizon. */
     @Test
     void civilTwilightLiesOutsideTheDay() {
         LocalDate date = LocalDate.of(2012, 3, 20);
@@ -73,6 +108,13 @@ class SunTest {
         Instant dusk = Sun.dusk(date, LATITUDE, LONGITUDE).orElseThrow();
         assertThat(dawn).isBefore(Sun.rise(date, LATITUDE, LONGITUDE).orElseThrow());
         assertThat(dusk).isAfter(Sun.set(date, LATITUDE, LONGITUDE).orElseThrow());
+        double sixBelow = 90 + 6;
+        assertThat(dawn)
+                .isEqualTo(Sun.crossing(date, LATITUDE, LONGITUDE, sixBelow, BEFORE_NOON)
+                        .orElseThrow());
+        assertThat(dusk)
+                .isEqualTo(Sun.crossing(date, LATITUDE, LONGITUDE, sixBelow, AFTER_NOON)
+                        .orElseThrow());
     }
 
     @Test
@@ -93,9 +135,11 @@ class SunTest {
     }
 
     private static Instant printed(Row row, String column) {
-        LocalTime time = LocalTime.parse(row.text(column), HOUR_AND_MINUTE);
-        int hours = Integer.parseInt(row.text("offset_h"));
-        return LocalDate.parse(row.text("date")).atTime(time).toInstant(ZoneOffset.ofHours(hours));
+        return at(LocalDate.parse(row.text("date")), row.text(column), Integer.parseInt(row.text("offset_h")));
+    }
+
+    private static Instant at(LocalDate date, String clock, int offset) {
+        return date.atTime(LocalTime.parse(clock, HOUR_AND_MINUTE)).toInstant(ZoneOffset.ofHours(offset));
     }
 
     private static Instant passage(Row row, int side) {

@@ -96,6 +96,13 @@ class VolumeCorrectionTest {
         });
     }
 
+    /** The rule at a tie, 1 - 0.00025 (63 - 60) = 0.99925; no row that was read is a tie. */
+    @Test
+    void aFactorHalfWayIsRoundedUp() {
+        assertThat(VolumeCorrection.factor(CorrectionTable.EMULSION, Amount.of("63", Unit.DEG_F)))
+                .isEqualTo("0.9993");
+    }
+
     /** The coefficient of emulsions is 0.00025 for a degree F, so 0.00045 for a degree C: 1 - 0.00045 (60 - 15). */
     @Test
     void anEmulsionInDegreesCelsiusIsToldAtFifteen() {
