@@ -55,7 +55,7 @@ class RoomsTest {
         rooms.put("entry", uses("unit calc"));
         rooms.put("job", uses("unit entry"));
         rooms.put("diary", uses("unit entry job", JSON, CSV));
-        rooms.put("spec", uses("unit entry", CSV));
+        rooms.put("spec", uses("unit calc entry", CSV));
         rooms.put("tally", uses("unit calc entry job"));
         rooms.put("check", uses("unit calc entry job spec tally"));
         rooms.put("picture", uses("unit calc entry job spec tally check"));

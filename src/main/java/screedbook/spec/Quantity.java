@@ -27,7 +27,34 @@ public enum Quantity implements Word {
     /** Highest less lowest mat temperature along a length. */
     MAT_RANGE(Measure.DIFFERENCE),
     /** Highest less lowest temperature of the uncompacted mat at one check. */
-    UNCOMPACTED_RANGE(Measure.DIFFERENCE);
+    UNCOMPACTED_RANGE(Measure.DIFFERENCE),
+    /** A load's net weight. */
+    NET(Measure.LOAD),
+    /** Printed net less printed gross and tare, without sign. */
+    NET_DIFFERENCE(Measure.SCALE),
+    TARE(Measure.SCALE),
+    /** The tare that the weights come to less the truck's usual one, without sign. */
+    TARE_DIFFERENCE(Measure.SCALE),
+    /** Gross weight of a loaded truck. */
+    GROSS(Measure.SCALE),
+    /** From one discharge of a truck to its next loading. */
+    TURN(Measure.MINUTES),
+    /** Any mix temperature that can be meant. */
+    MIX(Measure.TEMPERATURE),
+    /** Width of a pull or a tack shot. */
+    WIDTH(Measure.WIDTH),
+    /** Planned thickness that can be meant. */
+    THICKNESS(Measure.DEPTH),
+    /** From a shift's opening to its last entry or close. */
+    SHIFT_LENGTH(Measure.MINUTES),
+    /** From what happened to its keying, of an entry that is said to be live. */
+    KEYED_AFTER(Measure.MINUTES),
+    /** A time that lies ahead of the clock. */
+    AHEAD_OF_CLOCK(Measure.MINUTES),
+    /** Distance of a joint from the final lane line that it belongs to. */
+    JOINT_FROM_LANE_LINE(Measure.WIDTH),
+    /** Paved area less tacked area of a pull's stations, in hundredths of the paved area. */
+    UNTACKED(Measure.PERCENT);
 
     private final Measure measure;
 
