@@ -40,10 +40,6 @@ final class Keys {
         return true;
     }
 
-    boolean pasting() {
-        return paste != null;
-    }
-
     /** Hands over a paste whose end has come, or did not come in time. */
     void rest(List<Key> found) {
         if (paste != null) {

@@ -47,23 +47,22 @@ final class Palette {
         };
     }
 
-    /** On black, the dim half of the colours; bright black is left out, since some terminals show it as black. */
+    /** On black, the dim half of the colours; bright black is left out, since some terminals show it as black, and so are the dark ones, blue, magenta and yellow. */
     private static TextCharacter night(Style style) {
         return switch (style) {
             case PLAIN -> onBlack(ANSI.WHITE, NOTHING);
-            case FAINT, KEYLINE, RULE -> onBlack(ANSI.CYAN, NOTHING);
+            case FAINT, KEYLINE, RULE, STRUCK -> onBlack(ANSI.CYAN, NOTHING);
             case STRONG -> onBlack(ANSI.WHITE, BOLD);
             case HEAD -> onBlack(ANSI.CYAN, BOLD);
             case FIELD -> onBlack(ANSI.WHITE, UNDERLINE);
-            case FIELD_ACTIVE -> onBlack(ANSI.YELLOW, BOLD_UNDERLINE);
+            case FIELD_ACTIVE -> onBlack(ANSI.YELLOW_BRIGHT, BOLD_UNDERLINE);
             case CARRIED -> onBlack(ANSI.CYAN, UNDERLINE);
             case CHOSEN -> onBlack(ANSI.WHITE, REVERSE);
             case MARK -> onBlack(ANSI.RED_BRIGHT, BOLD);
-            case LOOK_AGAIN -> onBlack(ANSI.YELLOW, NOTHING);
+            case LOOK_AGAIN -> onBlack(ANSI.YELLOW_BRIGHT, NOTHING);
             case DUE -> onBlack(ANSI.GREEN, BOLD);
-            case STRUCK -> onBlack(ANSI.MAGENTA, NOTHING);
             case PICTURE -> onBlack(ANSI.GREEN, NOTHING);
-            case ALERT -> of(ANSI.WHITE, ANSI.RED, BOLD);
+            case ALERT -> of(ANSI.WHITE_BRIGHT, ANSI.RED, BOLD);
         };
     }
 

@@ -14,6 +14,8 @@ final class Patience extends InputStream {
     /** How long the rest of a paste may take, in nanoseconds; after that the paste counts as over. */
     private static final long PASTE = 1_000_000_000L;
 
+    private static final int PASTE_OPENS = 200;
+    private static final int PASTE_ENDS = 201;
     private static final long GLANCE = 500_000L;
 
     private enum State {
@@ -26,15 +28,11 @@ final class Patience extends InputStream {
 
     private final InputStream in;
     private State state = State.GROUND;
+    private int number;
     private boolean pasting;
 
     Patience(InputStream in) {
         this.in = in;
-    }
-
-    /** Says whether the text between the two marks of a paste is being read. */
-    void pasting(boolean now) {
-        pasting = now;
     }
 
     @Override
@@ -64,6 +62,7 @@ final class Patience extends InputStream {
             LockSupport.parkNanos(GLANCE);
             ready = in.available();
         }
+        pasting &= ready > 0;
         return ready;
     }
 
@@ -87,7 +86,12 @@ final class Patience extends InputStream {
         };
     }
 
-    private static State inside(int value) {
+    private State inside(int value) {
+        if (value == '~' && (number == PASTE_OPENS || number == PASTE_ENDS)) {
+            pasting = number == PASTE_OPENS;
+        }
+        boolean digit = value >= '0' && value <= '9';
+        number = digit ? (number * 10 + value - '0') % 10_000 : 0;
         boolean last = value < 0x20 || value > 0x3F;
         return last ? State.GROUND : State.CSI;
     }

@@ -22,7 +22,6 @@ class Tty extends UnixTerminal {
     /** Cursor keys and keypad as usual, pastes marked, screen empty. */
     private static final String MODES = "\033[?1l\033>\033[?2004h\033[2J";
 
-    private final Patience in;
     private final Outlet out;
     private final Keys keys = new Keys();
     private volatile TerminalSize measured;
@@ -42,7 +41,6 @@ class Tty extends UnixTerminal {
 
     private Tty(Patience in, Outlet out) throws IOException {
         super(in, out, UTF_8, CtrlCBehaviour.TRAP);
-        this.in = in;
         this.out = out;
     }
 
@@ -55,13 +53,10 @@ class Tty extends UnixTerminal {
         boolean open = true;
         while (open && found.isEmpty()) {
             open = keys.take(readInput(), found);
-            in.pasting(keys.pasting());
             for (KeyStroke more = pollInput(); open && more != null; more = pollInput()) {
                 open = keys.take(more, found);
-                in.pasting(keys.pasting());
             }
             keys.rest(found);
-            in.pasting(false);
         }
         return found;
     }

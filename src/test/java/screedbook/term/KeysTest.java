@@ -3,6 +3,7 @@ package screedbook.term;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -123,6 +124,16 @@ class KeysTest {
                         .soon("cket\033[20")
                         .soon("1~x")))
                 .containsExactly(Key.paste("48218 ticket"), Key.of("x"));
+    }
+
+    @Test
+    void aPasteThatIsOverIsNotWaitedFor() throws IOException {
+        try (StubTty tty =
+                new StubTty(new Keyboard().then("\033[200~482").soon("18").soon("\033[201~"), new Paper())) {
+            long from = System.nanoTime();
+            assertThat(tty.nextKeys()).containsExactly(Key.paste("48218"));
+            assertThat(Duration.ofNanos(System.nanoTime() - from)).isLessThan(Duration.ofMillis(800));
+        }
     }
 
     @Test

@@ -1,11 +1,13 @@
 package screedbook.term;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.googlecode.lanterna.SGR;
 import com.googlecode.lanterna.TerminalPosition;
 import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.TextCharacter;
+import com.googlecode.lanterna.TextColor;
 import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
 import java.io.IOException;
 import org.junit.jupiter.api.Test;
@@ -86,12 +88,38 @@ class PainterTest {
                 .isNotEqualTo(Palette.blank(look, Style.CARRIED));
     }
 
+    /**
+     * Contrast ratio (L1 + 0.05) / (L2 + 0.05) of at least 4.5 for ordinary text: WCAG 2.1, success criterion 1.4.3, from memory; relative
+     * luminance: WCAG 2.2, definition of relative luminance, read. The colours are those that the terminal library gives for the sixteen
+     * names; a terminal may be set to others.
+     */
     @ParameterizedTest
     @EnumSource(Style.class)
-    void noColouredTextHasTheColourOfItsGround(Style style) {
+    void everyColourStandsOutFromItsGround(Style style) {
         for (Look look : new Look[] {Look.NIGHT, Look.SUN}) {
             TextCharacter cell = Palette.blank(look, style);
-            assertThat(cell.getForegroundColor()).isNotEqualTo(cell.getBackgroundColor());
+            double text = luminance(cell.getForegroundColor());
+            double ground = luminance(cell.getBackgroundColor());
+            double ratio = (Math.max(text, ground) + 0.05) / (Math.min(text, ground) + 0.05);
+            assertThat(ratio).as("%s %s", look, style).isGreaterThanOrEqualTo(4.5);
         }
+    }
+
+    /** What WCAG's own extremes come to, so that the check above is known to measure. */
+    @Test
+    void blackOnWhiteIsTwentyOneToOne() {
+        double ratio = (luminance(TextColor.ANSI.WHITE_BRIGHT) + 0.05) / (luminance(TextColor.ANSI.BLACK) + 0.05);
+        assertThat(ratio).isCloseTo(21.0, within(0.01));
+    }
+
+    private static double luminance(TextColor colour) {
+        return 0.2126 * linear(colour.getRed())
+                + 0.7152 * linear(colour.getGreen())
+                + 0.0722 * linear(colour.getBlue());
+    }
+
+    private static double linear(int eightBits) {
+        double part = eightBits / 255.0;
+        return part <= 0.04045 ? part / 12.92 : Math.pow((part + 0.055) / 1.055, 2.4);
     }
 }
