@@ -12,8 +12,10 @@ import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
@@ -143,6 +145,18 @@ class LoopTest {
         run(new Keyboard().then("1\n\033").then("2"));
         assertThat(told).doesNotContain("CHAR 2");
         assertThat(effects).containsExactly("read the day", "read the day", "write 1");
+    }
+
+    @Test
+    void afterTheLastKeyNobodyReadsOn() throws IOException {
+        AtomicInteger reads = new AtomicInteger();
+        try (StubTty tty = new StubTty(new Keyboard().then("1").then("\033").then("2"), paper)) {
+            loop(tty).run(() -> {
+                reads.incrementAndGet();
+                return tty.nextKeys();
+            });
+        }
+        assertThat(reads).hasValue(2);
     }
 
     @Test
@@ -291,8 +305,8 @@ class LoopTest {
 
     @Test
     void noColourIsAskedForByAnyValueButNone() {
-        assertThat(Sitting.colour(java.util.Map.of())).isTrue();
-        assertThat(Sitting.colour(java.util.Map.of("NO_COLOR", ""))).isTrue();
-        assertThat(Sitting.colour(java.util.Map.of("NO_COLOR", "1"))).isFalse();
+        assertThat(Sitting.colour(Map.of())).isTrue();
+        assertThat(Sitting.colour(Map.of("NO_COLOR", ""))).isTrue();
+        assertThat(Sitting.colour(Map.of("NO_COLOR", "1"))).isFalse();
     }
 }
