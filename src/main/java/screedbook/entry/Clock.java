@@ -7,6 +7,9 @@ import java.time.OffsetDateTime;
 public record Clock(
         @Blank("was") OffsetDateTime was,
         @Blank("is") OffsetDateTime now,
-        @Blank(value = "seconds between", help = "by the steady counter of the machine, where it is known") BigDecimal seconds,
+
+        @Blank(value = "seconds between", help = "by the steady counter of the machine, where it is known")
+        BigDecimal seconds,
+
         @Blank(value = "note", width = 40) String text)
         implements Entry {}

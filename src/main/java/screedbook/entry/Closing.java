@@ -18,7 +18,10 @@ public record Closing(
     public record Theirs(
             @Blank(value = "representative", width = 20) String theirName,
             @Blank(value = "their loads", width = 5) Integer theirLoads,
-            @Blank(value = "their tons", measure = Measure.LOAD, width = 9) Amount their,
+
+            @Blank(value = "their tons", measure = Measure.LOAD, width = 9)
+            Amount their,
+
             @Blank(value = "agreed", width = 8) Agreed agreed,
             @Blank(value = "why not", width = 30) String why) {}
 
@@ -30,12 +33,17 @@ public record Closing(
     }
 
     /** So many of something. */
-    public record Count(@Blank("what") String what, @Blank("how many") Integer count) {}
+    public record Count(
+            @Blank("what") String what, @Blank("how many") Integer count) {}
 
     /** What stands for one mix. */
     public record Tons(
             @Blank("mix") String mix,
             @Blank("loads") Integer loads,
-            @Blank(value = "received", measure = Measure.LOAD) Amount received,
-            @Blank(value = "for pay as kept here", measure = Measure.LOAD) Amount pay) {}
+
+            @Blank(value = "received", measure = Measure.LOAD)
+            Amount received,
+
+            @Blank(value = "for pay as kept here", measure = Measure.LOAD)
+            Amount pay) {}
 }

@@ -54,7 +54,8 @@ public record Day(ShiftId shift, List<Written> written, List<Standing<?>> all, L
         if (!(mine instanceof Line m)) {
             return true;
         }
-        return other instanceof Line o && m.keyed().toInstant().isBefore(o.keyed().toInstant());
+        return other instanceof Line o
+                && m.keyed().toInstant().isBefore(o.keyed().toInstant());
     }
 
     /** The entries of a kind that count, by the time they happened, then book and number. */
@@ -197,8 +198,8 @@ public record Day(ShiftId shift, List<Written> written, List<Standing<?>> all, L
         }
 
         private Standing<?> overlaid(Line line, Map<String, Object> set, Line strike, List<Line> by) {
-            Built<? extends Record> entry = Fields.build(
-                    line.kind().type(), over(Fields.plain((Record) line.entry()), set));
+            Built<? extends Record> entry =
+                    Fields.build(line.kind().type(), over(Fields.plain((Record) line.entry()), set));
             Built<Aside> aside = Fields.build(Aside.class, over(Fields.plain(line.aside()), set));
             List<Built.Slip> slips = new ArrayList<>(entry.slips());
             slips.addAll(aside.slips());

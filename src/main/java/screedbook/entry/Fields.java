@@ -86,7 +86,9 @@ public final class Fields {
         for (Field field : of(record.getClass())) {
             Object value = field.get(record);
             if (value != null) {
-                String key = value instanceof Amount a ? field.name() + "_" + a.unit().suffix() : field.name();
+                String key = value instanceof Amount a
+                        ? field.name() + "_" + a.unit().suffix()
+                        : field.name();
                 values.put(key, plainValue(value));
             }
         }
@@ -167,11 +169,7 @@ public final class Fields {
         }
 
         private Object component(
-                RecordComponent component,
-                Blank blank,
-                String path,
-                Map<String, Object> values,
-                Set<String> claimed) {
+                RecordComponent component, Blank blank, String path, Map<String, Object> values, Set<String> claimed) {
             Field field = field(component, blank, List.of(component));
             if (field.measure().isPresent()) {
                 return amount(field, path, values, claimed);

@@ -2,7 +2,9 @@ package screedbook.entry;
 
 /** A shift on which nothing was placed, and why. */
 public record NoWork(
-        @Blank(value = "why", due = Blank.Due.ALWAYS, width = 14) Why why,
+        @Blank(value = "why", due = Blank.Due.ALWAYS, width = 14)
+        Why why,
+
         @Blank(value = "said by", width = 16) String saidBy,
         @Blank(value = "detail", width = 40) String detail)
         implements Entry {

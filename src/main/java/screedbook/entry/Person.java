@@ -2,6 +2,10 @@ package screedbook.entry;
 
 /** Somebody on the job: initials stand in every line that they write. */
 public record Person(
-        @Blank(value = "initials", due = Blank.Due.ALWAYS, width = 5) String initials,
+        @Blank(value = "initials", due = Blank.Due.ALWAYS, width = 5)
+        String initials,
+
         @Blank(value = "name", width = 24) String name,
-        @Blank(value = "role", width = 20, help = "inspector, supervisor, contractor, plant") String role) {}
+
+        @Blank(value = "role", width = 20, help = "inspector, supervisor, contractor, plant")
+        String role) {}

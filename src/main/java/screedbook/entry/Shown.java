@@ -41,8 +41,15 @@ public final class Shown {
                     Character.PARAGRAPH_SEPARATOR,
                     Character.UNASSIGNED,
                     Character.PRIVATE_USE -> true;
-            default -> c == 0x3164 || c == 0xFFA0 || c == 0x115F || c == 0x1160 || c == 0x2800 || c == 0x034F
-                    || (c >= 0xFE00 && c <= 0xFE0F) || (c >= 0xE0100 && c <= 0xE01EF);
+            default ->
+                c == 0x3164
+                        || c == 0xFFA0
+                        || c == 0x115F
+                        || c == 0x1160
+                        || c == 0x2800
+                        || c == 0x034F
+                        || (c >= 0xFE00 && c <= 0xFE0F)
+                        || (c >= 0xE0100 && c <= 0xE01EF);
         };
     }
 }

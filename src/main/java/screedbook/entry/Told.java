@@ -39,7 +39,10 @@ public final class Told {
         } else if (entry instanceof Note n) {
             told.add(n.tags() == null ? null : String.join(", ", n.tags())).add(n.text());
         } else if (entry instanceof Closing c) {
-            told.add(c.theirs().agreed() == null ? null : "agreed: " + c.theirs().agreed().word());
+            told.add(
+                    c.theirs().agreed() == null
+                            ? null
+                            : "agreed: " + c.theirs().agreed().word());
         } else {
             told.others((Record) entry);
         }
@@ -47,8 +50,15 @@ public final class Told {
     }
 
     private void ticket(Ticket t) {
-        words.set(0, "ticket " + (t.paper().number() == null ? "without number" : t.paper().number()));
-        add(run(t.spot().from(), t.spot().to())).add(t.spot().place()).add(t.paper().truck());
+        words.set(
+                0,
+                "ticket "
+                        + (t.paper().number() == null
+                                ? "without number"
+                                : t.paper().number()));
+        add(run(t.spot().from(), t.spot().to()))
+                .add(t.spot().place())
+                .add(t.paper().truck());
         add(t.weights().net()).add(t.heat().paver());
         if (t.heat().paver() == null && t.heat().plant() != null) {
             add("plant " + t.heat().plant().text());
@@ -63,16 +73,23 @@ public final class Told {
 
     private void tack(Tack t) {
         add(t.product().product()).add(run(t.target().from(), t.target().to()));
-        add(t.target().face() == null ? word(t.target().surface()) : word(t.target().face()));
+        add(
+                t.target().face() == null
+                        ? word(t.target().surface())
+                        : word(t.target().face()));
         Tack.Gauge g = t.gauge();
-        add(span(g.before(), g.after())).add(span(g.depthBefore(), g.depthAfter())).add(g.used()).add(g.material());
+        add(span(g.before(), g.after()))
+                .add(span(g.depthBefore(), g.depthAfter()))
+                .add(g.used())
+                .add(g.material());
     }
 
     private void weather(Weather w) {
         add(w.air());
         add(w.humidity());
         if (w.wind() != null) {
-            add("wind " + w.wind().value().toPlainString() + (w.windFrom() == null ? "" : " " + w.windFrom().name()));
+            add("wind " + w.wind().value().toPlainString()
+                    + (w.windFrom() == null ? "" : " " + w.windFrom().name()));
         }
         add(w.sky());
         if (w.precipitation() != null && w.precipitation() != Weather.Precipitation.NONE) {
@@ -109,7 +126,8 @@ public final class Told {
         }
         Amount unit = before == null ? after : before;
         return (before == null ? "?" : before.value().toPlainString()) + " to "
-                + (after == null ? "?" : after.value().toPlainString()) + " " + unit.unit().symbol();
+                + (after == null ? "?" : after.value().toPlainString()) + " "
+                + unit.unit().symbol();
     }
 
     private static String pullLift(String pull, Integer lift) {

@@ -113,7 +113,9 @@ public record Typed<T>(T value, String trouble, List<T> could) {
 
     private static Typed<Station> plainStation(Matcher m, StationBase base) {
         String digits = m.group(2);
-        if (m.group(3) != null && digits.length() + base.digits() <= 8 && m.group(3).length() == base.digits() + 1) {
+        if (m.group(3) != null
+                && digits.length() + base.digits() <= 8
+                && m.group(3).length() == base.digits() + 1) {
             Station asPoint = made(m.group(1), digits, m.group(3).substring(1), null, m.group(5));
             Station asFeet = cut(m, base);
             return new Typed<>(asFeet, "", List.of(asPoint));
@@ -200,7 +202,8 @@ public record Typed<T>(T value, String trouble, List<T> could) {
     }
 
     private static Typed<OffsetDateTime> chosen(List<OffsetDateTime> fits, String which) {
-        OffsetDateTime newest = fits.stream().max(OffsetDateTime.timeLineOrder()).get();
+        OffsetDateTime newest =
+                fits.stream().max(OffsetDateTime.timeLineOrder()).get();
         List<OffsetDateTime> same = fits.stream()
                 .filter(t -> t.toLocalDateTime().equals(newest.toLocalDateTime()))
                 .sorted(OffsetDateTime.timeLineOrder())

@@ -22,14 +22,22 @@ import screedbook.unit.UnitSystem;
  * never null after {@link #settled()}.
  */
 public record Job(
-        @Blank(value = "id", due = Blank.Due.ALWAYS, help = "lower case letters, digits and dashes; stands in every line") String id,
+        @Blank(
+                value = "id",
+                due = Blank.Due.ALWAYS,
+                help = "lower case letters, digits and dashes; stands in every line")
+        String id,
+
         @Blank(value = "name", due = Blank.Due.ALWAYS) String name,
         @Blank("contract no.") String contract,
         @Blank("owner") String owner,
         @Blank("contractor") String contractor,
         @Blank("place") Place place,
         @Blank(value = "zone", due = Blank.Due.ALWAYS) ZoneId zone,
-        @Blank(value = "units", due = Blank.Due.ALWAYS, help = "us or metric") Units units,
+
+        @Blank(value = "units", due = Blank.Due.ALWAYS, help = "us or metric")
+        Units units,
+
         @Blank("stationing") Stationing stationing,
         @Blank("final lane lines") List<LaneLine> laneLines,
         @Blank("lifts") List<Lift> lifts,
@@ -40,12 +48,18 @@ public record Job(
         @Blank("pavers") List<String> pavers,
         @Blank("tack products") List<Product> products,
         @Blank("distributors") List<Distributor> distributors,
-        @Blank(value = "tack targets", help = "residual or applied rate for each surface") List<TackTarget> tackTargets,
+
+        @Blank(value = "tack targets", help = "residual or applied rate for each surface")
+        List<TackTarget> tackTargets,
+
         @Blank("thermal method") Thermal thermal,
         @Blank("night") Night night,
         @Blank("lots") Lots lots,
         @Blank("checks") Checks checks,
-        @Blank(value = "limit sheet", due = Blank.Due.ALWAYS, help = "name of a shipped sheet or of a file in spec/") String sheet,
+
+        @Blank(value = "limit sheet", due = Blank.Due.ALWAYS, help = "name of a shipped sheet or of a file in spec/")
+        String sheet,
+
         @Blank("people") List<Person> people,
         @Blank("instruments") List<Instrument> instruments) {
 
@@ -74,7 +88,10 @@ public record Job(
     /** How places along the road are named, and where the job begins and ends. */
     public record Stationing(
             @Blank("base") StationBase base,
-            @Blank(value = "direction", help = "up when paving runs toward higher stations") Direction direction,
+
+            @Blank(value = "direction", help = "up when paving runs toward higher stations")
+            Direction direction,
+
             @Blank("begins") Station begins,
             @Blank("ends") Station ends,
             @Blank("equations") List<Equation> equations) {}
@@ -93,13 +110,18 @@ public record Job(
     /** A line of the final striping; offset from the reference line, left negative. */
     public record LaneLine(
             @Blank("name") String name,
-            @Blank(value = "offset", measure = Measure.WIDTH, due = Blank.Due.ALWAYS) Amount offset) {}
+
+            @Blank(value = "offset", measure = Measure.WIDTH, due = Blank.Due.ALWAYS)
+            Amount offset) {}
 
     /** One layer; thickness as planned after compaction. */
     public record Lift(
             @Blank(value = "number", due = Blank.Due.ALWAYS) Integer number,
             @Blank(value = "layer", due = Blank.Due.ALWAYS) Layer layer,
-            @Blank(value = "thickness", measure = Measure.DEPTH, due = Blank.Due.ALWAYS) Amount thickness,
+
+            @Blank(value = "thickness", measure = Measure.DEPTH, due = Blank.Due.ALWAYS)
+            Amount thickness,
+
             @Blank(value = "mix", due = Blank.Due.ALWAYS) String mix,
             @Blank("base") screedbook.entry.Surface.Base base) {}
 
@@ -113,8 +135,13 @@ public record Job(
     public record Pull(
             @Blank(value = "name", due = Blank.Due.ALWAYS) String name,
             @Blank(value = "lift", due = Blank.Due.ALWAYS) Integer lift,
-            @Blank(value = "left", measure = Measure.WIDTH, due = Blank.Due.ALWAYS) Amount left,
-            @Blank(value = "right", measure = Measure.WIDTH, due = Blank.Due.ALWAYS) Amount right,
+
+            @Blank(value = "left", measure = Measure.WIDTH, due = Blank.Due.ALWAYS)
+            Amount left,
+
+            @Blank(value = "right", measure = Measure.WIDTH, due = Blank.Due.ALWAYS)
+            Amount right,
+
             @Blank("direction") Direction direction) {
         /** Right edge less left edge. */
         public Amount width() {
@@ -127,23 +154,44 @@ public record Job(
             @Blank(value = "name", due = Blank.Due.ALWAYS) String name,
             @Blank("design no.") String design,
             @Blank("design revision") String revision,
-            @Blank(value = "nominal maximum size", measure = Measure.AGGREGATE) Amount nmas,
-            @Blank(value = "binder", help = "performance grade, such as 70-22") String binder,
+
+            @Blank(value = "nominal maximum size", measure = Measure.AGGREGATE)
+            Amount nmas,
+
+            @Blank(value = "binder", help = "performance grade, such as 70-22")
+            String binder,
+
             @Blank("polymer") YesNo polymer,
             @Blank("aid") Aid aid,
-            @Blank(value = "target at the plant", measure = Measure.TEMPERATURE) Amount targetPlant,
-            @Blank(value = "target at the paver", measure = Measure.TEMPERATURE) Amount targetPaver,
-            @Blank(value = "Gmm", help = "theoretical maximum specific gravity") BigDecimal gmm,
+
+            @Blank(value = "target at the plant", measure = Measure.TEMPERATURE)
+            Amount targetPlant,
+
+            @Blank(value = "target at the paver", measure = Measure.TEMPERATURE)
+            Amount targetPaver,
+
+            @Blank(value = "Gmm", help = "theoretical maximum specific gravity")
+            BigDecimal gmm,
+
             @Blank("Gmm of") LocalDate gmmDate,
-            @Blank(value = "unit weight", measure = Measure.UNIT_WEIGHT) Amount unitWeight,
-            @Blank(value = "spread rate for a unit of thickness", measure = Measure.SPREAD_RATE, help = "lb/yd2 for each inch, kg/m2 for each mm") Amount spread,
+
+            @Blank(value = "unit weight", measure = Measure.UNIT_WEIGHT)
+            Amount unitWeight,
+
+            @Blank(
+                    value = "spread rate for a unit of thickness",
+                    measure = Measure.SPREAD_RATE,
+                    help = "lb/yd2 for each inch, kg/m2 for each mm")
+            Amount spread,
+
             @Blank("pay item") String payItem) {
         /** The high temperature of the binder grade: 70 of 70-22, also of PG 70-22; empty when it is not settled. */
         public Optional<Integer> highGrade() {
             if (binder == null) {
                 return Optional.empty();
             }
-            var m = java.util.regex.Pattern.compile("(?:PG\\s*)?(\\d{2})-\\d{2}.*").matcher(binder.strip());
+            var m = java.util.regex.Pattern.compile("(?:PG\\s*)?(\\d{2})-\\d{2}.*")
+                    .matcher(binder.strip());
             return m.matches() ? Optional.of(Integer.valueOf(m.group(1))) : Optional.empty();
         }
     }
@@ -178,16 +226,26 @@ public record Job(
     /** A truck hauling for the job. */
     public record Truck(
             @Blank(value = "number", due = Blank.Due.ALWAYS) String number,
-            @Blank(value = "usual tare", measure = Measure.SCALE) Amount tare,
-            @Blank(value = "legal gross", measure = Measure.SCALE) Amount legalGross,
+
+            @Blank(value = "usual tare", measure = Measure.SCALE)
+            Amount tare,
+
+            @Blank(value = "legal gross", measure = Measure.SCALE)
+            Amount legalGross,
+
             @Blank("insulated") YesNo insulated) {}
 
     /** A tack product. */
     public record Product(
             @Blank(value = "name", due = Blank.Due.ALWAYS) String name,
             @Blank("grade") String grade,
-            @Blank(value = "residue", measure = Measure.PERCENT) Amount residue,
-            @Blank(value = "correction", help = "emulsion, group-0, group-00 or none") String correction,
+
+            @Blank(value = "residue", measure = Measure.PERCENT)
+            Amount residue,
+
+            @Blank(value = "correction", help = "emulsion, group-0, group-00 or none")
+            String correction,
+
             @Blank("dilution allowed") YesNo dilution) {}
 
     /** A tack distributor; the table turns a gauge stick's depth into volume, straight lines between its rows. */
@@ -198,15 +256,25 @@ public record Job(
 
     /** One row of a strapping table. */
     public record Strap(
-            @Blank(value = "depth", measure = Measure.DEPTH, due = Blank.Due.ALWAYS) Amount depth,
-            @Blank(value = "volume", measure = Measure.VOLUME, due = Blank.Due.ALWAYS) Amount volume) {}
+            @Blank(value = "depth", measure = Measure.DEPTH, due = Blank.Due.ALWAYS)
+            Amount depth,
+
+            @Blank(value = "volume", measure = Measure.VOLUME, due = Blank.Due.ALWAYS)
+            Amount volume) {}
 
     /** The rate agreed for a surface, with its source. */
     public record TackTarget(
-            @Blank(value = "surface", due = Blank.Due.ALWAYS) screedbook.entry.Tack.Under surface,
+            @Blank(value = "surface", due = Blank.Due.ALWAYS)
+            screedbook.entry.Tack.Under surface,
+
             @Blank("basis") Basis basis,
-            @Blank(value = "rate", measure = Measure.TACK_RATE, due = Blank.Due.ALWAYS) Amount rate,
-            @Blank(value = "tolerance", measure = Measure.TACK_RATE) Amount tolerance,
+
+            @Blank(value = "rate", measure = Measure.TACK_RATE, due = Blank.Due.ALWAYS)
+            Amount rate,
+
+            @Blank(value = "tolerance", measure = Measure.TACK_RATE)
+            Amount tolerance,
+
             @Blank("source") String source) {}
 
     /** What a tack rate speaks of. */
@@ -227,8 +295,12 @@ public record Job(
             @Blank("begins") LocalTime begins,
             @Blank("ends") LocalTime ends,
             @Blank("by the sun") YesNo sun,
-            @Blank(value = "minutes after sunset", help = "may be negative") Integer afterSunset,
-            @Blank(value = "minutes before sunrise", help = "may be negative") Integer beforeSunrise) {}
+
+            @Blank(value = "minutes after sunset", help = "may be negative")
+            Integer afterSunset,
+
+            @Blank(value = "minutes before sunrise", help = "may be negative")
+            Integer beforeSunrise) {}
 
     /** How lots are cut. */
     public record Lots(
@@ -254,10 +326,19 @@ public record Job(
             @Blank(value = "first loads with temperature") Integer firstLoads,
             @Blank(value = "then one load in") Integer thenOneIn,
             @Blank(value = "temperature where") HeatWhere heatWhere,
-            @Blank(value = "surface temperature good for", measure = Measure.MINUTES) Amount surfaceEvery,
-            @Blank(value = "weather good for", measure = Measure.MINUTES) Amount weatherEvery,
-            @Blank(value = "load age at most", measure = Measure.MINUTES) Amount loadAge,
-            @Blank(value = "spread rate once in", measure = Measure.LOAD) Amount yieldEvery,
+
+            @Blank(value = "surface temperature good for", measure = Measure.MINUTES)
+            Amount surfaceEvery,
+
+            @Blank(value = "weather good for", measure = Measure.MINUTES)
+            Amount weatherEvery,
+
+            @Blank(value = "load age at most", measure = Measure.MINUTES)
+            Amount loadAge,
+
+            @Blank(value = "spread rate once in", measure = Measure.LOAD)
+            Amount yieldEvery,
+
             @Blank(value = "tack samples a job") Integer tackSamples,
             @Blank(value = "gross and tare keyed") YesNo grossAndTare,
             @Blank(value = "source of these") String source) {}
@@ -272,11 +353,32 @@ public record Job(
     /** The same job with empty lists for absent ones and the usual settings for absent rhythms. */
     public Job settled() {
         return new Job(
-                id, name, contract, owner, contractor, place, zone, units, Settled.stationing(stationing, units),
-                Settled.list(laneLines), Settled.list(lifts), Settled.list(pulls), Settled.list(mixes),
-                Settled.list(plants), Settled.list(trucks), Settled.list(pavers), Settled.list(products),
-                Settled.list(distributors), Settled.list(tackTargets), thermal, night, lots,
-                Settled.checks(checks), sheet, Settled.list(people), Settled.list(instruments));
+                id,
+                name,
+                contract,
+                owner,
+                contractor,
+                place,
+                zone,
+                units,
+                Settled.stationing(stationing, units),
+                Settled.list(laneLines),
+                Settled.list(lifts),
+                Settled.list(pulls),
+                Settled.list(mixes),
+                Settled.list(plants),
+                Settled.list(trucks),
+                Settled.list(pavers),
+                Settled.list(products),
+                Settled.list(distributors),
+                Settled.list(tackTargets),
+                thermal,
+                night,
+                lots,
+                Settled.checks(checks),
+                sheet,
+                Settled.list(people),
+                Settled.list(instruments));
     }
 
     public UnitSystem system() {

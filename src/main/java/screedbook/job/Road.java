@@ -31,7 +31,8 @@ public final class Road {
     }
 
     private static boolean overlaps(Job.Equation e, BigDecimal at) {
-        return at.compareTo(e.ahead().distance()) >= 0 && at.compareTo(e.back().distance()) <= 0
+        return at.compareTo(e.ahead().distance()) >= 0
+                && at.compareTo(e.back().distance()) <= 0
                 && e.ahead().distance().compareTo(e.back().distance()) < 0;
     }
 
@@ -45,8 +46,7 @@ public final class Road {
         boolean ahead = station.side().map("ah"::equals).orElse(false);
         for (Job.Equation e : equations) {
             BigDecimal back = e.back().distance();
-            boolean past = at.compareTo(back) > 0 || (ahead && overlaps(e, at))
-                    || (at.compareTo(back) == 0 && ahead);
+            boolean past = at.compareTo(back) > 0 || (ahead && overlaps(e, at)) || (at.compareTo(back) == 0 && ahead);
             if (past) {
                 shift = shift.add(back.subtract(e.ahead().distance()));
             }

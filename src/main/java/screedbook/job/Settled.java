@@ -23,9 +23,8 @@ final class Settled {
 
     /** First five loads, then one in five, a mix: Florida DOT Standard Specifications 330-6.3 (2010 package). */
     static Job.Checks checks(Job.Checks given) {
-        Job.Checks c = given == null
-                ? new Job.Checks(null, null, null, null, null, null, null, null, null, null)
-                : given;
+        Job.Checks c =
+                given == null ? new Job.Checks(null, null, null, null, null, null, null, null, null, null) : given;
         return new Job.Checks(
                 or(c.firstLoads(), 5),
                 or(c.thenOneIn(), 5),

@@ -9,5 +9,4 @@ package screedbook.tally;
  * @param value the same as a plain decimal for machines; null where the figure is text (a time, a range)
  * @param unit suffix of the unit: {@code ston}; empty for a count or text
  */
-public record Figure(
-        String id, String label, String text, java.math.BigDecimal value, String unit, Working working) {}
+public record Figure(String id, String label, String text, java.math.BigDecimal value, String unit, Working working) {}

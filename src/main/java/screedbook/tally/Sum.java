@@ -1,0 +1,113 @@
+package screedbook.tally;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.Duration;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import screedbook.entry.Ref;
+import screedbook.unit.Amount;
+import screedbook.unit.Unit;
+
+/** Loads and weights being added up, one after another. */
+final class Sum {
+    private static final BigDecimal SECONDS = BigDecimal.valueOf(3600);
+
+    private final Tons.By by;
+    private final String of;
+    private final Unit unit;
+    private BigDecimal received = BigDecimal.ZERO;
+    private BigDecimal placed = BigDecimal.ZERO;
+    private BigDecimal pay = BigDecimal.ZERO;
+    private BigDecimal timed = BigDecimal.ZERO;
+    private BigDecimal lastTimed = BigDecimal.ZERO;
+    private int loads;
+    private OffsetDateTime first;
+    private OffsetDateTime last;
+    private final List<Ref> entries = new ArrayList<>();
+    private final List<String> put = new ArrayList<>();
+
+    Sum(Tons.By by, String of, Unit unit) {
+        this.by = by;
+        this.of = of;
+        this.unit = unit;
+    }
+
+    /** A load of this sum; loads come in the order of their discharge. */
+    void add(Load load) {
+        received = received.add(load.received().value());
+        placed = placed.add(load.placed().value());
+        pay = pay.add(load.pay().value());
+        loads += load.came() ? 1 : 0;
+        entries.add(load.ticket().ref());
+        put.add(load.put() + weights(load));
+        time(load, load.placed().value());
+    }
+
+    private static String weights(Load load) {
+        String received = load.received().value().toPlainString();
+        String placed = load.placed().value().toPlainString();
+        String pay = load.pay().value().toPlainString();
+        String more = load.left().isEmpty() ? "" : " (" + load.left() + ")";
+        return placed.equals(received) && pay.equals(placed)
+                ? " " + received + more
+                : " received " + received + ", placed " + placed + ", for pay " + pay + more;
+    }
+
+    /** What a load left here. */
+    void add(Load load, Share share) {
+        pay = pay.add(share.weight().value());
+        loads++;
+        entries.add(share.of());
+        String part = share.of().equals(load.ticket().ref()) ? "" : share.of() + " part of ";
+        put.add(part + load.put() + " " + share.weight().value().toPlainString());
+        time(load, share.weight().value());
+    }
+
+    /** Waste of the shift, which no ticket bears. */
+    void less(Ref of, Amount waste) {
+        pay = pay.subtract(waste.value());
+        entries.add(of);
+        put.add(of + " waste of the shift, less " + waste.value().toPlainString());
+    }
+
+    private void time(Load load, BigDecimal weight) {
+        OffsetDateTime time = load.ticket().time();
+        if (time != null && load.laid()) {
+            first = first == null ? time : first;
+            last = time;
+            timed = timed.add(weight);
+            lastTimed = weight;
+        }
+    }
+
+    Tons tons() {
+        return new Tons(
+                by,
+                of,
+                loads,
+                amount(received),
+                amount(placed),
+                amount(pay),
+                first,
+                last,
+                perHour(),
+                List.copyOf(entries),
+                List.copyOf(put));
+    }
+
+    private Amount amount(BigDecimal value) {
+        return new Amount(value, unit);
+    }
+
+    private Optional<BigDecimal> perHour() {
+        if (first == null || !first.toInstant().isBefore(last.toInstant())) {
+            return Optional.empty();
+        }
+        BigDecimal seconds = BigDecimal.valueOf(Duration.between(first, last).toSeconds());
+        BigDecimal weight = timed.subtract(lastTimed).multiply(SECONDS);
+        return Optional.of(weight.divide(seconds, 1, RoundingMode.HALF_UP));
+    }
+}

@@ -1,0 +1,91 @@
+package screedbook.tally;
+
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import screedbook.entry.Day;
+import screedbook.job.Job;
+import screedbook.unit.Measure;
+
+/**
+ * What a shift adds up to, made in one go when a line was written. Struck entries never count; figures in the other
+ * system's units are never summed.
+ *
+ * @param sections every figure with its working, for screen, page and files; empty sections are left out
+ * @param tons loads and weights by all that they have in common
+ * @param runs what was laid, pull by pull
+ * @param turns the placed loads in the rhythm of their mix
+ * @param left entries or figures that are in no total, and why
+ * @param before the shifts before this one
+ */
+public record Totals(
+        List<Section> sections,
+        List<Due> dues,
+        List<Load> loads,
+        List<Shot> shots,
+        List<Tons> tons,
+        List<Run> runs,
+        List<Rhythm.Turn> turns,
+        List<Left> left,
+        ToDate before) {
+    /**
+     * The totals of a day.
+     *
+     * @param before of the shifts before, as they stood when this one closes
+     * @param now until when checks may be due; the time of the close for a closed shift
+     */
+    public static Totals of(Day day, Job job, ToDate before, OffsetDateTime now) {
+        Loads loads = Loads.of(day, Measure.LOAD.unit(job.system()));
+        List<Shot> shots = Shots.of(day, job);
+        List<Tons> tons = Groups.of(loads, job);
+        List<Run> runs = Runs.of(loads.loads(), job);
+        SeenSections seen = new SeenSections(job);
+        Section heat = seen.heat(loads.loads());
+        Section weather = seen.weather(day);
+        List<Left> left = new ArrayList<>(loads.left());
+        left.addAll(seen.left());
+        List<Section> sections = new ArrayList<>(new TonsSections(job).of(tons));
+        sections.add(new TonsSections(job).pay(tons, before));
+        sections.add(new RoadSections(job).spread(runs));
+        sections.add(new RoadSections(job).tack(shots));
+        sections.add(heat);
+        sections.add(weather);
+        List<Due> dues = Dues.of(day, job, loads.loads(), shots, before, now);
+        sections.add(checks(dues));
+        sections.add(RecordSection.of(day, left));
+        sections.removeIf(s -> s.figures().isEmpty());
+        List<Rhythm.Turn> turns = Rhythm.turns(Rhythm.placed(loads.loads()), job);
+        return new Totals(
+                List.copyOf(sections), dues, loads.loads(), shots, tons, runs, turns, List.copyOf(left), before);
+    }
+
+    private static Section checks(List<Due> dues) {
+        Figures figures = new Figures();
+        for (Due due : dues) {
+            if (due.asked() > 0 || due.done() > 0) {
+                String text = due.done() + " done, " + due.asked() + " asked";
+                figures.text("check." + due.id(), due.what(), text, due.working());
+            }
+        }
+        return figures.section("checks", "Checks");
+    }
+
+    /** A figure by its permanent word. */
+    public Optional<Figure> figure(String id) {
+        return sections.stream()
+                .flatMap(s -> s.figures().stream())
+                .filter(f -> f.id().equals(id))
+                .findFirst();
+    }
+
+    /** Loads and weights of one group: {@code tons(By.MIX, "12.5-70A")}. */
+    public Optional<Tons> tons(Tons.By by, String of) {
+        return tons.stream().filter(t -> t.by() == by && t.of().equals(of)).findFirst();
+    }
+
+    /** Loads and weights of the whole shift. */
+    public Tons shift() {
+        return tons(Tons.By.SHIFT, "").orElseThrow();
+    }
+}
