@@ -18,8 +18,13 @@ public record Guide(String limit, String clause, Verdict verdict, String working
      * A likely slip.
      *
      * @param asks {@code pounds? 23.16 T}
-     * @param blank the key of the blank (name without unit) that would be typed anew
+     * @param blank the key of the blank, as a line has it, that would be typed anew: {@code net_ston}
      * @param typed what would be typed there
+     * @param also a second blank that would be typed anew with it, as when two values changed places; else null
      */
-    public record Offer(String asks, String blank, String typed) {}
+    public record Offer(String asks, String blank, String typed, Offer also) {
+        public Offer(String asks, String blank, String typed) {
+            this(asks, blank, typed, null);
+        }
+    }
 }

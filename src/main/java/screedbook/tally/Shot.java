@@ -2,9 +2,14 @@ package screedbook.tally;
 
 import java.math.BigDecimal;
 import java.util.List;
+import screedbook.entry.Aside;
+import screedbook.entry.Day;
+import screedbook.entry.Line;
 import screedbook.entry.Ref;
+import screedbook.entry.Source;
 import screedbook.entry.Standing;
 import screedbook.entry.Tack;
+import screedbook.job.Job;
 
 /**
  * A tack shot that stands, in figures.
@@ -29,6 +34,13 @@ public record Shot(
         Reckoned residual,
         List<Ref> entries,
         List<String> put) {
+    /** A shot worked out by itself, without the refills of its day: for a form that is still being keyed. */
+    public static Shot of(Tack tack, Job job) {
+        Line line = new Line("", 0, 0, job.id(), null, null, null, "", Source.LIVE, tack, Aside.NONE, List.of(), "");
+        Standing<Tack> shot = new Standing<>(line, tack, Aside.NONE, null, null, List.of(), List.of());
+        return Shots.of(new Day(null, List.of(), List.of(shot), List.of()), job).get(0);
+    }
+
     /** Product and what it went on: {@code CSS-1h on milled}. */
     public String name() {
         String product = tack.entry().product().product();

@@ -1,0 +1,73 @@
+package screedbook.check;
+
+import java.math.BigDecimal;
+import java.util.Optional;
+import screedbook.calc.Rounding;
+import screedbook.spec.Limit;
+import screedbook.unit.Amount;
+
+/**
+ * A limit brought to the value that it judges: a difference to a target is one from the target by then.
+ *
+ * @param low null where nothing is said; so is high
+ * @param sure whether it is said and known that it holds
+ */
+record Bound(Amount low, Amount high, boolean sure, String clause, Rounding rounding, String working) {
+    static Bound of(Limit limit, boolean sure) {
+        return new Bound(limit.low(), limit.high(), sure, limit.citation(), rounding(limit), limit.working());
+    }
+
+    /** Around a target: the limit speaks of the value less the target. */
+    static Bound around(Amount target, Limit limit, boolean sure) {
+        return new Bound(
+                moved(target, limit.low()),
+                moved(target, limit.high()),
+                sure,
+                limit.citation(),
+                rounding(limit),
+                limit.working() + " The target is " + target.text() + ".");
+    }
+
+    private static Amount moved(Amount target, Amount by) {
+        return by == null ? null : Figures.moved(target, by);
+    }
+
+    private static Rounding rounding(Limit limit) {
+        return Rounding.ofKey(limit.rounding()).orElse(Rounding.ABSOLUTE);
+    }
+
+    boolean outside(Amount value) {
+        return low != null && compare(value, low) < 0 || high != null && compare(value, high) > 0;
+    }
+
+    private int compare(Amount value, Amount limit) {
+        BigDecimal told = value.to(limit.unit()).value();
+        return rounding.asPrinted(limit.value(), told).compareTo(limit.value());
+    }
+
+    /** How the value was rounded for the comparison, where that changed it. */
+    Optional<String> rounded(Amount value) {
+        Amount limit = low == null ? high : low;
+        BigDecimal told = value.to(limit.unit()).value();
+        BigDecimal to = rounding.asPrinted(limit.value(), told);
+        return to.compareTo(told) == 0
+                ? Optional.empty()
+                : Optional.of("Compared as " + to.toPlainString() + " (" + rounding.words() + ").");
+    }
+
+    /** {@code at least 270}, {@code at most 325}, {@code 275 to 325}. */
+    String text() {
+        if (low == null) {
+            return "at most " + Figures.plain(high);
+        }
+        if (high == null) {
+            return "at least " + Figures.plain(low);
+        }
+        return Figures.plain(low) + " to " + Figures.plain(high);
+    }
+
+    /** The same with its unit. */
+    String full() {
+        return text() + " " + (low == null ? high : low).unit().symbol();
+    }
+}

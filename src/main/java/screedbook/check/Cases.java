@@ -1,0 +1,154 @@
+package screedbook.check;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+import screedbook.calc.Sun;
+import screedbook.entry.Surface;
+import screedbook.entry.Tack;
+import screedbook.entry.Ticket;
+import screedbook.entry.Word;
+import screedbook.entry.YesNo;
+import screedbook.job.Job;
+import screedbook.spec.Situation;
+import screedbook.unit.Unit;
+
+/** The cases for which limits are looked up: a job, a mix, a lift and a time put together. */
+public final class Cases {
+    private Cases() {}
+
+    /**
+     * The case of a mix on a lift at a time; what the job does not settle is not known in it.
+     *
+     * @param mix null for the mix with which the lift is planned
+     * @param at null where nobody noted the time
+     * @param seen what is paved over, where it was noted; else as planned
+     */
+    public static Situation of(Job job, String mix, Optional<Job.Lift> lift, OffsetDateTime at, Surface.Base seen) {
+        String named = mix == null ? lift.map(Job.Lift::mix).orElse(null) : mix;
+        Optional<Job.Mix> design = job.mix(named);
+        Surface.Base base = seen == null ? lift.map(Job.Lift::base).orElse(null) : seen;
+        return new Situation(
+                word(lift.map(Job.Lift::layer).orElse(null)),
+                lift.map(Job.Lift::thickness).orElse(null),
+                design.map(Job.Mix::nmas)
+                        .map(size -> size.to(Unit.MILLIMETRE).value())
+                        .orElse(null),
+                design.flatMap(Job.Mix::highGrade).orElse(null),
+                word(design.map(Job.Mix::polymer).orElse(null)),
+                word(design.map(Job.Mix::aid).orElse(null)),
+                light(job, at).orElse(null),
+                word(job.thermal()),
+                word(base),
+                null,
+                null,
+                at == null ? null : at.atZoneSameInstant(job.zone()).toLocalDate());
+    }
+
+    /** The case of a load. */
+    public static Situation of(Job job, Ticket ticket, OffsetDateTime at) {
+        return of(
+                job,
+                ticket.paper().mix(),
+                lift(job, ticket.spot().lift(), ticket.spot().pull()),
+                at,
+                null);
+    }
+
+    /** The case of a surface reading: the mix with which the lift is planned. */
+    public static Situation of(Job job, Surface surface, OffsetDateTime at) {
+        return of(job, null, lift(job, surface.lift(), surface.pull()), at, surface.base());
+    }
+
+    /** The case of a tack shot: the course that it is sprayed for. */
+    public static Situation of(Job job, Tack tack, OffsetDateTime at) {
+        Situation s =
+                of(job, null, lift(job, tack.target().lift(), tack.target().pull()), at, null);
+        String grade =
+                job.product(tack.product().product()).map(Job.Product::grade).orElse(null);
+        return new Situation(
+                s.layer(),
+                s.thickness(),
+                s.nmas(),
+                s.grade(),
+                s.polymer(),
+                s.aid(),
+                s.light(),
+                s.thermal(),
+                s.base(),
+                word(tack.target().surface()),
+                grade,
+                s.date());
+    }
+
+    /** The lift that is named; else the one in which the pull lies; else the only one of the job. */
+    public static Optional<Job.Lift> lift(Job job, Integer lift, String pull) {
+        if (lift != null) {
+            return job.lift(lift);
+        }
+        List<Integer> ofPull = job.pulls().stream()
+                .filter(p -> p.name().equals(pull))
+                .map(Job.Pull::lift)
+                .distinct()
+                .toList();
+        if (ofPull.size() == 1) {
+            return job.lift(ofPull.get(0));
+        }
+        return job.lifts().size() == 1 ? Optional.of(job.lifts().get(0)) : Optional.empty();
+    }
+
+    /**
+     * {@code day} or {@code night} as the contract defines it; empty where the job does not say, or says it by the sun
+     * and not where it is. The hour at which night begins is night, the one at which it ends is day.
+     */
+    public static Optional<String> light(Job job, OffsetDateTime at) {
+        Job.Night night = job.night();
+        if (night == null || at == null) {
+            return Optional.empty();
+        }
+        Optional<Boolean> dark = night.sun() == YesNo.YES ? bySun(job, night, at.toInstant()) : byHours(job, night, at);
+        return dark.map(d -> d ? "night" : "day");
+    }
+
+    private static Optional<Boolean> byHours(Job job, Job.Night night, OffsetDateTime at) {
+        if (night.begins() == null || night.ends() == null) {
+            return Optional.empty();
+        }
+        LocalTime hour = at.atZoneSameInstant(job.zone()).toLocalTime();
+        boolean begun = !hour.isBefore(night.begins());
+        boolean lasts = hour.isBefore(night.ends());
+        boolean overMidnight = night.begins().isAfter(night.ends());
+        return Optional.of(overMidnight ? begun || lasts : begun && lasts);
+    }
+
+    private static Optional<Boolean> bySun(Job job, Job.Night night, Instant at) {
+        Job.Place place = job.place();
+        if (place == null || place.latitude() == null || place.longitude() == null) {
+            return Optional.empty();
+        }
+        LocalDate date = at.atZone(job.zone()).toLocalDate();
+        double north = place.latitude().doubleValue();
+        double east = place.longitude().doubleValue();
+        if (Math.abs(north) > 90 || Math.abs(east) > 180) {
+            return Optional.empty();
+        }
+        Optional<Instant> rise =
+                Sun.rise(date, north, east).map(r -> r.minusSeconds(60L * minutes(night.beforeSunrise())));
+        Optional<Instant> set = Sun.set(date, north, east).map(s -> s.plusSeconds(60L * minutes(night.afterSunset())));
+        if (rise.isEmpty() || set.isEmpty()) {
+            return Optional.of(!Sun.isUp(at, north, east));
+        }
+        return Optional.of(at.isBefore(rise.get()) || !at.isBefore(set.get()));
+    }
+
+    private static int minutes(Integer noted) {
+        return noted == null ? 0 : noted;
+    }
+
+    private static String word(Word word) {
+        return word == null ? null : word.word();
+    }
+}
