@@ -3,6 +3,7 @@ package screedbook.tally;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,6 +24,8 @@ final class Runs {
     private final Road road;
     private final Unit heavy;
     private final Unit along;
+
+    private final Map<Station, BigDecimal> distances = new HashMap<>();
 
     private Runs(Job job) {
         this.job = job;
@@ -96,7 +99,7 @@ final class Runs {
             Job.Direction direction = job.pull(pull, lift)
                     .map(Job.Pull::direction)
                     .orElse(job.stationing().direction());
-            int step = at == null ? 0 : road.along(next).compareTo(road.along(at));
+            int step = at == null ? 0 : along(next).compareTo(along(at));
             return direction == Job.Direction.DOWN ? step <= 0 : step >= 0;
         }
 
@@ -159,9 +162,13 @@ final class Runs {
         }
     }
 
+    private BigDecimal along(Station station) {
+        return distances.computeIfAbsent(station, road::along);
+    }
+
     private Run.Piece piece(Station from, Station to) {
-        BigDecimal a = road.along(from);
-        BigDecimal b = road.along(to);
+        BigDecimal a = along(from);
+        BigDecimal b = along(to);
         return a.compareTo(b) <= 0 ? new Run.Piece(from, to, a, b) : new Run.Piece(to, from, b, a);
     }
 

@@ -27,12 +27,26 @@ final class Sum {
     private OffsetDateTime first;
     private OffsetDateTime last;
     private final List<Ref> entries = new ArrayList<>();
-    private final List<String> put = new ArrayList<>();
+    private final List<Step> put = new ArrayList<>();
 
     Sum(Tons.By by, String of, Unit unit) {
         this.by = by;
         this.of = of;
         this.unit = unit;
+    }
+
+    /** What went in: a load whole, a share of it, or waste of the shift. */
+    private record Step(Load load, Share share, Ref of, Amount waste) {
+        String text() {
+            if (load == null) {
+                return of + " waste of the shift, less " + waste.value().toPlainString();
+            }
+            if (share == null) {
+                return load.put() + weights(load);
+            }
+            String part = share.of().equals(load.ticket().ref()) ? "" : share.of() + " part of ";
+            return part + load.put() + " " + share.weight().value().toPlainString();
+        }
     }
 
     /** A load of this sum; loads come in the order of their discharge. */
@@ -42,7 +56,7 @@ final class Sum {
         pay = pay.add(load.pay().value());
         loads += load.came() ? 1 : 0;
         entries.add(load.ticket().ref());
-        put.add(load.put() + weights(load));
+        put.add(new Step(load, null, null, null));
         time(load, load.placed().value());
     }
 
@@ -61,8 +75,7 @@ final class Sum {
         pay = pay.add(share.weight().value());
         loads++;
         entries.add(share.of());
-        String part = share.of().equals(load.ticket().ref()) ? "" : share.of() + " part of ";
-        put.add(part + load.put() + " " + share.weight().value().toPlainString());
+        put.add(new Step(load, share, null, null));
         time(load, share.weight().value());
     }
 
@@ -70,7 +83,7 @@ final class Sum {
     void less(Ref of, Amount waste) {
         pay = pay.subtract(waste.value());
         entries.add(of);
-        put.add(of + " waste of the shift, less " + waste.value().toPlainString());
+        put.add(new Step(null, null, of, waste));
     }
 
     private void time(Load load, BigDecimal weight) {
@@ -95,7 +108,7 @@ final class Sum {
                 last,
                 perHour(),
                 List.copyOf(entries),
-                List.copyOf(put));
+                new Lines<>(put, Step::text));
     }
 
     private Amount amount(BigDecimal value) {

@@ -1,6 +1,7 @@
 package screedbook.tally;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Map;
@@ -97,18 +98,19 @@ final class TonsSections {
     private void perHour(Figures figures, String tail, String of, Tons tons, BigDecimal rate) {
         String unit = Measure.LOAD.unit(job.system()).symbol() + "/h";
         String suffix = Measure.LOAD.unit(job.system()).suffix() + "_h";
-        List<String> put = new java.util.ArrayList<>(
-                List.of("first " + Moment.text(tons.first()), "last " + Moment.text(tons.last())));
-        put.addAll(tons.put());
+        List<String> put = List.of(
+                "first " + Moment.text(tons.first()),
+                "last " + Moment.text(tons.last()),
+                "weights as placed or laid, but for the last load: it was laid after that time");
         Working working = new Working(
                 "weight of all loads but the last / hours from the first discharge to the last",
-                List.copyOf(put),
+                put,
                 tons.entries(),
                 TICKETS);
         figures.add(
                 "tons-per-hour" + tail,
                 of + "an hour",
-                rate.setScale(0, java.math.RoundingMode.HALF_UP) + " " + unit,
+                rate.setScale(0, RoundingMode.HALF_UP) + " " + unit,
                 rate,
                 suffix,
                 working);
