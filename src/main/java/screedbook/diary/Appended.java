@@ -1,7 +1,7 @@
 package screedbook.diary;
 
 /** What came of an append. */
-sealed interface Appended permits Appended.Receipt, Appended.Refused {
+sealed interface Appended permits Appended.Forced, Appended.Refused {
     /**
      * The line was forced to the device.
      *
@@ -11,8 +11,8 @@ sealed interface Appended permits Appended.Receipt, Appended.Refused {
      * @param length its bytes without the LF
      * @param hash the SHA-256 of those bytes
      */
-    record Receipt(String file, int line, long offset, int length, String hash) implements Appended {}
+    record Forced(String file, int line, long offset, int length, String hash) implements Appended {}
 
     /** Nothing was written that counts; whoever asked still has the entry. */
-    record Refused(Trouble trouble, String sentence) implements Appended, Opening {}
+    record Refused(Cause cause, String sentence) implements Appended, Access {}
 }

@@ -1,16 +1,20 @@
 package screedbook.diary;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermission;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Folders of the record: made for owner and group only, and forced, so that a new name in them outlives a power cut. */
 final class Folder {
@@ -55,6 +59,34 @@ final class Folder {
         return posix
                 ? new FileAttribute<?>[] {PosixFilePermissions.asFileAttribute(permissions)}
                 : new FileAttribute<?>[0];
+    }
+
+    /**
+     * Puts a small file in its place as a whole: whoever reads sees the old one or the new one, after a power cut too.
+     */
+    static void replace(Path file, byte[] bytes, Channels channels) throws IOException {
+        make(file.toAbsolutePath().getParent(), channels);
+        Path made = file.resolveSibling(file.getFileName() + ".new");
+        Files.deleteIfExists(made);
+        try (FileChannel channel = channels.open(
+                made,
+                Set.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE),
+                fileAttributes(file.getParent()))) {
+            LineFile.writeAll(channel, ByteBuffer.wrap(bytes));
+            channel.force(true);
+        }
+        Files.move(made, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        force(file.toAbsolutePath().getParent(), channels);
+    }
+
+    /** The names in a folder, sorted; none when there is no such folder. */
+    static List<String> names(Path folder) throws IOException {
+        if (!Files.isDirectory(folder)) {
+            return List.of();
+        }
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.map(file -> file.getFileName().toString()).sorted().toList();
+        }
     }
 
     /** What an I/O error says, in words: its own where it has some. */

@@ -11,7 +11,7 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import screedbook.diary.Appended.Receipt;
+import screedbook.diary.Appended.Forced;
 import screedbook.diary.Appended.Refused;
 
 /**
@@ -57,7 +57,7 @@ final class LineFile implements AutoCloseable {
      * @param holder who writes, since when and where, for others to read
      * @param before the hash that the first line of a new diary names as the line before
      */
-    static Opening open(Path folder, FileName name, String holder, String before, Channels channels) {
+    static Access open(Path folder, FileName name, String holder, String before, Channels channels) {
         return new Recovery(folder, name, holder, before, channels).open();
     }
 
@@ -99,16 +99,21 @@ final class LineFile implements AutoCloseable {
      * Goes on in the next segment, in this folder or another, from the last line that counts. This file is not touched
      * again. When it cannot be done this file can be asked once more, with another folder.
      */
-    Opening continueIn(Path folder) {
-        dead = dead == null ? refusal(Trouble.PUT_AWAY, "the record goes on in another file") : dead;
+    Access continueIn(Path folder) {
+        dead = dead == null ? refusal(Cause.PUT_AWAY, "the record goes on in another file") : dead;
         closeQuietly(channel);
         return new Recovery(folder, name, place.holder(), head, place.channels()).goOn(place.holds());
+    }
+
+    /** Puts a helper beside this file, as a whole and forced. */
+    void keepBeside(String helper, byte[] bytes) throws IOException {
+        Folder.replace(place.folder().resolve(name.helper(helper)), bytes, place.channels());
     }
 
     /** Closes the file and gives up the locks. */
     @Override
     public void close() {
-        dead = dead == null ? refusal(Trouble.PUT_AWAY, "the diary was put away") : dead;
+        dead = dead == null ? refusal(Cause.PUT_AWAY, "the diary was put away") : dead;
         closeQuietly(channel);
         place.holds().forEach(Hold::close);
     }
@@ -124,14 +129,14 @@ final class LineFile implements AutoCloseable {
         try {
             channel.force(false);
         } catch (IOException e) {
-            dead = refusal(Trouble.NOT_FORCED, "the disk could not keep the line: " + Folder.reason(e));
+            dead = refusal(Cause.NOT_FORCED, "the disk could not keep the line: " + Folder.reason(e));
             return dead;
         }
         return count(line);
     }
 
-    private Receipt count(byte[] line) {
-        Receipt receipt = new Receipt(name.text(), lines + 1, length, line.length, Chain.hash(line));
+    private Forced count(byte[] line) {
+        Forced receipt = new Forced(name.text(), lines + 1, length, line.length, Chain.hash(line));
         lines++;
         length += line.length + 1;
         head = receipt.hash();
@@ -144,9 +149,9 @@ final class LineFile implements AutoCloseable {
         try {
             channel.truncate(length);
             channel.force(true);
-            return refusal(Trouble.NOT_TAKEN, why);
+            return refusal(Cause.NOT_TAKEN, why);
         } catch (IOException e) {
-            dead = refusal(Trouble.NOT_CUT, why + "; a piece of it could not be cut off: " + Folder.reason(e));
+            dead = refusal(Cause.NOT_CUT, why + "; a piece of it could not be cut off: " + Folder.reason(e));
             return dead;
         }
     }
@@ -156,19 +161,19 @@ final class LineFile implements AutoCloseable {
         try {
             BasicFileAttributes found = attributes();
             if (!found.isRegularFile() || !Objects.equals(key, found.fileKey())) {
-                return refusal(Trouble.REPLACED, "another file was put in its place while it was open");
+                return refusal(Cause.REPLACED, "another file was put in its place while it was open");
             }
             if (found.size() != length || channel.size() != length) {
                 return refusal(
-                        Trouble.CHANGED, "something else changed it from " + length + " to " + found.size() + " bytes");
+                        Cause.CHANGED, "something else changed it from " + length + " to " + found.size() + " bytes");
             }
             return place.holds().stream().anyMatch(hold -> hold.isFor(place.folder(), name))
                     ? null
-                    : refusal(Trouble.UNLOCKED, "its lock was taken away while it was open");
+                    : refusal(Cause.UNLOCKED, "its lock was taken away while it was open");
         } catch (NoSuchFileException e) {
-            return refusal(Trouble.MOVED, "it was moved or deleted while it was open");
+            return refusal(Cause.MOVED, "it was moved or deleted while it was open");
         } catch (IOException e) {
-            return refusal(Trouble.MOVED, "it cannot be reached any more: " + Folder.reason(e));
+            return refusal(Cause.MOVED, "it cannot be reached any more: " + Folder.reason(e));
         }
     }
 
@@ -176,8 +181,8 @@ final class LineFile implements AutoCloseable {
         return Files.readAttributes(path, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
     }
 
-    private Refused refusal(Trouble trouble, String sentence) {
-        return new Refused(trouble, name.text() + ": " + sentence);
+    private Refused refusal(Cause cause, String sentence) {
+        return new Refused(cause, name.text() + ": " + sentence);
     }
 
     /** Writes until nothing is left, however little the disk takes at a time. */

@@ -14,10 +14,10 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import screedbook.diary.Access.Opened;
+import screedbook.diary.Access.Taken;
+import screedbook.diary.Access.Torn;
 import screedbook.diary.Appended.Refused;
-import screedbook.diary.Opening.Aside;
-import screedbook.diary.Opening.HeldBy;
-import screedbook.diary.Opening.Opened;
 
 /**
  * The opening of a diary for writing: a torn tail is set aside and cut off, and whatever is damaged in another way, or
@@ -52,7 +52,7 @@ final class Recovery {
     }
 
     /** Opens the last segment of the diary, or its first, or the one after a segment that has to be left. */
-    Opening open() {
+    Access open() {
         return guarded(() -> {
             Optional<FileName> last = lastSegment();
             return last.isEmpty() ? begin(name) : reopen(last.get());
@@ -60,7 +60,7 @@ final class Recovery {
     }
 
     /** Begins the segment after this one, under the locks of the segments before and the one of this folder. */
-    Opening goOn(List<Hold> before) {
+    Access goOn(List<Hold> before) {
         return guarded(
                 () -> {
                     holds.addAll(before);
@@ -72,23 +72,23 @@ final class Recovery {
     }
 
     private interface Step {
-        Opening take() throws IOException;
+        Access take() throws IOException;
     }
 
-    private Opening guarded(Step step) {
+    private Access guarded(Step step) {
         return guarded(step, List.of());
     }
 
     /** Takes this folder's lock, unless one of those held is it, and gives it up again when nothing was opened. */
-    private Opening guarded(Step step, List<Hold> before) {
+    private Access guarded(Step step, List<Hold> before) {
         Hold taken = null;
-        Opening opening = null;
+        Access opening = null;
         try {
             Folder.make(folder, channels);
             if (before.stream().noneMatch(hold -> hold.isFor(folder, name))) {
                 Optional<Hold> hold = Hold.take(folder, name, holder);
                 if (hold.isEmpty()) {
-                    return new HeldBy(Hold.words(folder, name));
+                    return new Taken(Hold.words(folder, name));
                 }
                 taken = hold.get();
                 holds.add(taken);
@@ -97,7 +97,7 @@ final class Recovery {
             return opening;
         } catch (IOException e) {
             return new Refused(
-                    Trouble.NO_FOLDER, folder.getFileName() + ": nothing can be written there: " + Folder.reason(e));
+                    Cause.NO_FOLDER, folder.getFileName() + ": nothing can be written there: " + Folder.reason(e));
         } finally {
             if (taken != null && !(opening instanceof Opened)) {
                 taken.close();
@@ -107,7 +107,7 @@ final class Recovery {
 
     private Optional<FileName> lastSegment() {
         Optional<FileName> last = Optional.empty();
-        for (Optional<FileName> at = Optional.of(new FileName(name.shift(), name.book(), name.revision(), 'a'));
+        for (Optional<FileName> at = Optional.of(name.at('a'));
                 at.isPresent();
                 at = at.get().next()) {
             if (Files.exists(folder.resolve(at.get().text()), LinkOption.NOFOLLOW_LINKS)) {
@@ -117,27 +117,27 @@ final class Recovery {
         return last;
     }
 
-    private Opening reopen(FileName last) throws IOException {
+    private Access reopen(FileName last) throws IOException {
         Path file = folder.resolve(last.text());
         if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
-            return new Refused(Trouble.NOT_A_FILE, last.text() + ": it is a link or a folder, not a plain file");
+            return new Refused(Cause.NOT_A_FILE, last.text() + ": it is a link or a folder, not a plain file");
         }
         Chain.Walk walk = Chain.walk(read(file), null);
         head = headBefore(last, walk);
         if (walk.damaged()) {
-            return leave(last, Trouble.DAMAGED, "not every line is as it was written");
+            return leave(last, Cause.DAMAGED, "not every line is as it was written");
         }
         FileChannel channel;
         try {
             channel = channels.open(file, APPEND);
         } catch (IOException e) {
-            return leave(last, Trouble.NO_FOLDER, "it cannot be written: " + Folder.reason(e));
+            return leave(last, Cause.NO_FOLDER, "it cannot be written: " + Folder.reason(e));
         }
         return recover(last, channel, walk);
     }
 
-    private Opening recover(FileName last, FileChannel channel, Chain.Walk walk) throws IOException {
-        Optional<Aside> aside;
+    private Access recover(FileName last, FileChannel channel, Chain.Walk walk) throws IOException {
+        Optional<Torn> aside;
         try {
             aside = walk.torn() ? Optional.of(setAside(last, walk)) : Optional.empty();
             if (walk.torn()) {
@@ -145,31 +145,31 @@ final class Recovery {
             }
         } catch (IOException e) {
             LineFile.closeQuietly(channel);
-            return leave(last, Trouble.NOT_CUT, "its torn end could not be set aside: " + Folder.reason(e));
+            return leave(last, Cause.NOT_CUT, "its torn end could not be set aside: " + Folder.reason(e));
         }
         try {
             channel.force(true);
         } catch (IOException e) {
             LineFile.closeQuietly(channel);
-            return leave(last, Trouble.NOT_FORCED, "the disk could not keep it: " + Folder.reason(e));
+            return leave(last, Cause.NOT_FORCED, "the disk could not keep it: " + Folder.reason(e));
         }
         return opened(last, channel, walk, aside);
     }
 
-    private Opening leave(FileName last, Trouble trouble, String sentence) throws IOException {
-        left = new Refused(trouble, last.text() + ": " + sentence);
+    private Access leave(FileName last, Cause cause, String sentence) throws IOException {
+        left = new Refused(cause, last.text() + ": " + sentence);
         return beginAfter(last);
     }
 
-    private Opening beginAfter(FileName last) throws IOException {
+    private Access beginAfter(FileName last) throws IOException {
         Optional<FileName> next = last.next();
         return next.isPresent()
                 ? begin(next.get())
-                : new Refused(Trouble.NO_FOLDER, last.text() + ": no further file can follow it");
+                : new Refused(Cause.NO_FOLDER, last.text() + ": no further file can follow it");
     }
 
     /** Makes a file; it is forced, and its name in the folder too, before a line is promised in it. */
-    private Opening begin(FileName at) throws IOException {
+    private Access begin(FileName at) throws IOException {
         FileChannel channel = channels.open(folder.resolve(at.text()), NEW, Folder.fileAttributes(folder));
         try {
             channel.force(true);
@@ -181,7 +181,7 @@ final class Recovery {
         }
     }
 
-    private Opened opened(FileName at, FileChannel channel, Chain.Walk walk, Optional<Aside> aside) throws IOException {
+    private Opened opened(FileName at, FileChannel channel, Chain.Walk walk, Optional<Torn> aside) throws IOException {
         Chain.Walk told =
                 new Chain.Walk(walk.lines(), walk.tail(), walk.tailAt(), walk.bom(), walk.carriageReturns(), head);
         LineFile.Place place = new LineFile.Place(folder, List.copyOf(holds), holder, channels);
@@ -195,7 +195,7 @@ final class Recovery {
         }
         String found = head;
         for (char segment = 'a'; segment < last.segment(); segment++) {
-            Path file = folder.resolve(new FileName(last.shift(), last.book(), last.revision(), segment).text());
+            Path file = folder.resolve(last.at(segment).text());
             if (Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
                 found = Chain.walk(read(file), found).head();
             }
@@ -203,7 +203,7 @@ final class Recovery {
         return found;
     }
 
-    private static byte[] read(Path file) throws IOException {
+    static byte[] read(Path file) throws IOException {
         if (Files.size(file) > LARGEST) {
             throw new IOException("it is too large for the diary of a shift");
         }
@@ -211,7 +211,7 @@ final class Recovery {
     }
 
     /** Keeps the torn bytes in a file of their own, forced and with their name forced, before they may be cut off. */
-    private Aside setAside(FileName last, Chain.Walk walk) throws IOException {
+    private Torn setAside(FileName last, Chain.Walk walk) throws IOException {
         String stem = last.text() + ".torn-" + walk.tailAt();
         String sidecar = stem;
         for (int again = 2; taken(folder.resolve(sidecar), walk.tail()); again++) {
@@ -219,7 +219,7 @@ final class Recovery {
         }
         keep(folder.resolve(sidecar), walk.tail());
         Folder.force(folder, channels);
-        return new Aside(last.text(), sidecar, walk.tailAt(), walk.tail().length, Chain.hash(walk.tail()));
+        return new Torn(last.text(), sidecar, walk.tailAt(), walk.tail().length, Chain.hash(walk.tail()));
     }
 
     /** Whether another torn end has this name; the same bytes may be there from an opening that was cut short. */

@@ -1,32 +1,33 @@
 package screedbook.diary;
 
-/** Why nothing more can be written, or not just now. */
-enum Trouble {
-    /** The disk did not take the bytes (full, gone, at its limit); the file was cut back and may be tried again. */
-    NOT_TAKEN,
-    /** The disk did not take the bytes, and the piece of a line could not be cut off either. */
-    NOT_CUT,
-    /** The disk took the bytes and then could not say that they are safe. */
-    NOT_FORCED,
-    /** No file stands at the place of the diary any more. */
-    MOVED,
-    /** Another file stands at the place of the diary. */
-    REPLACED,
-    /** Somebody else made the diary longer or shorter. */
-    CHANGED,
-    /** The lock was taken away from the folder. */
-    UNLOCKED,
-    /** The folder or the file cannot be written. */
-    NO_FOLDER,
-    /** The diary is a link or something else that is not a plain file. */
-    NOT_A_FILE,
-    /** Lines in the file are not as they were written; it is left as it was found. */
-    DAMAGED,
-    /** The diary was put away. */
-    PUT_AWAY;
+import screedbook.entry.Shown;
 
-    /** Whether the same file may be tried again. */
-    boolean passes() {
-        return this == NOT_TAKEN;
+/**
+ * A place in a file for people that cannot be used as it is.
+ *
+ * @param file the file's name
+ * @param line from 1; 0 when it speaks of the whole file
+ * @param excerpt the line's text
+ * @param said what was seen
+ * @param right what would be right; empty when that cannot be said
+ */
+public record Trouble(String file, int line, String excerpt, String said, String right) {
+    private static final int WIDTH = 72;
+
+    /** Place, what was seen, the line, and the remedy: up to three lines of text, safe to look at. */
+    public String text() {
+        StringBuilder text = new StringBuilder(file);
+        if (line > 0) {
+            text.append(':').append(line);
+        }
+        text.append(": ").append(Shown.text(said));
+        if (!excerpt.isBlank()) {
+            String shown = Shown.text(excerpt.strip().replace("\t", " "));
+            text.append("\n    ").append(shown.length() > WIDTH ? shown.substring(0, WIDTH) + " ..." : shown);
+        }
+        if (!right.isEmpty()) {
+            text.append("\n    right would be: ").append(Shown.text(right));
+        }
+        return text.toString();
     }
 }

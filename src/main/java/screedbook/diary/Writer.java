@@ -30,11 +30,16 @@ final class Writer {
      * @param line makes the line, without LF, from the hash it has to name; called on the writer's thread
      */
     CompletableFuture<Appended> append(Function<String, byte[]> line) {
-        return CompletableFuture.supplyAsync(() -> file.append(line.apply(file.head())), thread);
+        return with(open -> open.append(line.apply(open.head())));
+    }
+
+    /** Does something with the file, on the writer's thread. */
+    <T> CompletableFuture<T> with(Function<LineFile, T> work) {
+        return CompletableFuture.supplyAsync(() -> work.apply(file), thread);
     }
 
     /** Goes on in a new segment in a folder; see {@link LineFile#continueIn}. */
-    CompletableFuture<Opening> continueIn(Path folder) {
+    CompletableFuture<Access> continueIn(Path folder) {
         return CompletableFuture.supplyAsync(() -> goOn(folder), thread);
     }
 
@@ -45,10 +50,10 @@ final class Writer {
         return closed;
     }
 
-    private Opening goOn(Path folder) {
-        Opening opening = file.continueIn(folder);
-        if (opening instanceof Opening.Opened) {
-            file = ((Opening.Opened) opening).file();
+    private Access goOn(Path folder) {
+        Access opening = file.continueIn(folder);
+        if (opening instanceof Access.Opened) {
+            file = ((Access.Opened) opening).file();
         }
         return opening;
     }

@@ -99,10 +99,10 @@ final class Child implements AutoCloseable {
         LineFile file = open(folder, "writing");
         while (true) {
             Appended appended = file.append(Lines.line(file.lines() + 1, file.head()));
-            if (!(appended instanceof Appended.Receipt)) {
+            if (!(appended instanceof Appended.Forced)) {
                 throw new IllegalStateException(appended.toString());
             }
-            print("" + ((Appended.Receipt) appended).line());
+            print("" + ((Appended.Forced) appended).line());
         }
     }
 
@@ -115,10 +115,10 @@ final class Child implements AutoCloseable {
         for (int room = 0; room <= length; room++) {
             limit((size + room) + ":");
             Appended appended = file.append(Lines.line(2, file.head()));
-            String trouble = appended instanceof Appended.Refused
-                    ? ((Appended.Refused) appended).trouble().name()
+            String cause = appended instanceof Appended.Refused
+                    ? ((Appended.Refused) appended).cause().name()
                     : "none";
-            print(room + " " + trouble + " " + Files.size(file.path()));
+            print(room + " " + cause + " " + Files.size(file.path()));
         }
     }
 
@@ -134,7 +134,7 @@ final class Child implements AutoCloseable {
     }
 
     private static LineFile open(Path folder, String holder) {
-        return ((Opening.Opened) LineFile.open(folder, Lines.NIGHT, holder, Chain.NOTHING_BEFORE, FileChannel::open))
+        return ((Access.Opened) LineFile.open(folder, Lines.NIGHT, holder, Chain.NOTHING_BEFORE, FileChannel::open))
                 .file();
     }
 

@@ -7,14 +7,16 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import screedbook.entry.ShiftId;
 
 class FileNameTest {
+    private static final ShiftId NIGHT = ShiftId.of("2026-06-03-night");
+
     @Test
     void aNameTellsShiftBookRevisionAndSegment() {
-        assertThat(FileName.of("2026-06-03-night", "paver").text()).isEqualTo("2026-06-03-night.paver.jsonl");
-        assertThat(new FileName("2026-06-03-night", "paver", 2, 'b').text())
-                .isEqualTo("2026-06-03-night.paver.r2-b.jsonl");
-        assertThat(FileName.of("2026-06-03-night", "paver").helper("lock")).isEqualTo("2026-06-03-night.paver.lock");
+        assertThat(FileName.of(NIGHT, "paver", 1).text()).isEqualTo("2026-06-03-night.paver.jsonl");
+        assertThat(FileName.of(NIGHT, "paver", 2).at('b').text()).isEqualTo("2026-06-03-night.paver.r2-b.jsonl");
+        assertThat(FileName.of(NIGHT, "paver", 1).helper("lock")).isEqualTo("2026-06-03-night.paver.lock");
     }
 
     @ParameterizedTest
@@ -27,7 +29,7 @@ class FileNameTest {
                 "2026-06-03-day.paver.r12-z.jsonl"
             })
     void aNameReadBackIsTheSameName(String text) {
-        assertThat(FileName.parse(text).map(FileName::text)).contains(text);
+        assertThat(FileName.diary(text).map(diary -> diary.name().text())).contains(text);
     }
 
     @ParameterizedTest
@@ -37,13 +39,15 @@ class FileNameTest {
                 "2026-06-03-night.paver.jsonl.torn-120",
                 "2026-06-03-night.Paver.jsonl",
                 "2026-06-03-night.con.jsonl",
+                "2026-02-30-day.paver.jsonl",
+                "2026-06-03-noon.paver.jsonl",
                 "2026-06-03-night.paver.r1.jsonl",
                 "2026-06-03-night..jsonl",
                 "../2026-06-03-night.paver.jsonl",
                 "notes.txt"
             })
     void anotherFileIsNoDiary(String text) {
-        assertThat(FileName.parse(text)).isEmpty();
+        assertThat(FileName.diary(text)).isEmpty();
     }
 
     @ParameterizedTest
@@ -68,15 +72,15 @@ class FileNameTest {
     void aBookIsNeverTakenForASegment() {
         assertThat(FileName.isBook("paver-b")).isFalse();
         assertThat(FileName.isBook("paver-2")).isTrue();
-        assertThatThrownBy(() -> FileName.of("2026-06-03-night", "paver-b"))
+        assertThatThrownBy(() -> FileName.of(NIGHT, "paver-b", 1))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("paver-b");
     }
 
     @Test
     void nothingFollowsTheLastSegment() {
-        FileName first = FileName.of("2026-06-03-night", "paver");
+        FileName first = FileName.of(NIGHT, "paver", 1);
         assertThat(first.next().map(FileName::text)).contains("2026-06-03-night.paver-b.jsonl");
-        assertThat(new FileName("2026-06-03-night", "paver", 1, 'z').next()).isEmpty();
+        assertThat(first.at('z').next()).isEmpty();
     }
 }

@@ -45,11 +45,11 @@ class FullDiskTest {
             int lines = 0;
             Path ballast = fill(20_000);
             Appended appended = Lines.append(file);
-            for (; appended instanceof Appended.Receipt; appended = Lines.append(file)) {
+            for (; appended instanceof Appended.Forced; appended = Lines.append(file)) {
                 lines++;
             }
             Appended.Refused refused = (Appended.Refused) appended;
-            assertThat(refused.trouble()).isEqualTo(Trouble.NOT_TAKEN);
+            assertThat(refused.cause()).isEqualTo(Cause.NOT_TAKEN);
             assertThat(refused.sentence()).contains("No space left on device");
             assertThat(lines).isGreaterThan(50);
             assertThat(Files.readAllBytes(file.path())).isEqualTo(Lines.file(lines));
@@ -63,11 +63,11 @@ class FullDiskTest {
     void fromAFullDiskTheRecordGoesOnInAnotherFolder() throws IOException {
         LineFile file = Lines.open(disk);
         Appended appended = Lines.append(file);
-        while (appended instanceof Appended.Receipt) {
+        while (appended instanceof Appended.Forced) {
             appended = Lines.append(file);
         }
         String head = file.head();
-        try (LineFile next = ((Opening.Opened) file.continueIn(folder.resolve("stick"))).file()) {
+        try (LineFile next = ((Access.Opened) file.continueIn(folder.resolve("stick"))).file()) {
             assertThat(next.head()).isEqualTo(head);
             Lines.appended(next);
         }
@@ -78,12 +78,12 @@ class FullDiskTest {
         byte[] torn = java.util.Arrays.copyOf(Lines.file(4), Lines.file(4).length - 3);
         Files.write(disk.resolve(Lines.NIGHT.text()), torn);
         fill(Long.MAX_VALUE);
-        Opening opening = LineFile.open(disk, Lines.NIGHT, "RK", Chain.NOTHING_BEFORE, FileChannel::open);
+        Access opening = LineFile.open(disk, Lines.NIGHT, "RK", Chain.NOTHING_BEFORE, FileChannel::open);
         assertThat(Files.readAllBytes(disk.resolve(Lines.NIGHT.text()))).isEqualTo(torn);
-        if (opening instanceof Opening.Opened) {
-            Opening.Opened opened = (Opening.Opened) opening;
-            assertThat(opened.left().get().trouble()).isEqualTo(Trouble.NOT_CUT);
-            assertThat(Lines.refused(opened.file()).trouble()).isEqualTo(Trouble.NOT_TAKEN);
+        if (opening instanceof Access.Opened) {
+            Access.Opened opened = (Access.Opened) opening;
+            assertThat(opened.left().get().cause()).isEqualTo(Cause.NOT_CUT);
+            assertThat(Lines.refused(opened.file()).cause()).isEqualTo(Cause.NOT_TAKEN);
             opened.file().close();
         } else {
             assertThat(((Appended.Refused) opening).sentence()).contains("No space left on device");
@@ -95,9 +95,9 @@ class FullDiskTest {
         byte[] torn = java.util.Arrays.copyOf(Lines.file(4), Lines.file(4).length - 3);
         Files.write(disk.resolve(Lines.NIGHT.text()), torn);
         assertThat(run("mount", "-o", "remount,ro", disk.toString())).isZero();
-        Opening opening = LineFile.open(disk, Lines.NIGHT, "RK", Chain.NOTHING_BEFORE, FileChannel::open);
+        Access opening = LineFile.open(disk, Lines.NIGHT, "RK", Chain.NOTHING_BEFORE, FileChannel::open);
         assertThat(opening).isInstanceOf(Appended.Refused.class);
-        assertThat(((Appended.Refused) opening).trouble()).isEqualTo(Trouble.NO_FOLDER);
+        assertThat(((Appended.Refused) opening).cause()).isEqualTo(Cause.NO_FOLDER);
         assertThat(((Appended.Refused) opening).sentence()).contains("Read-only file system");
         assertThat(Files.readAllBytes(disk.resolve(Lines.NIGHT.text()))).isEqualTo(torn);
         assertThat(LineFile.open(disk.resolve("new"), Lines.NIGHT, "RK", Chain.NOTHING_BEFORE, FileChannel::open))
@@ -110,8 +110,8 @@ class FullDiskTest {
         Lines.appended(file);
         String head = file.head();
         assertThat(run("umount", "-l", disk.toString())).isZero();
-        assertThat(Lines.refused(file).trouble()).isEqualTo(Trouble.MOVED);
-        try (LineFile next = ((Opening.Opened) file.continueIn(folder.resolve("laptop"))).file()) {
+        assertThat(Lines.refused(file).cause()).isEqualTo(Cause.MOVED);
+        try (LineFile next = ((Access.Opened) file.continueIn(folder.resolve("laptop"))).file()) {
             assertThat(next.head()).isEqualTo(head);
             Lines.appended(next);
         }

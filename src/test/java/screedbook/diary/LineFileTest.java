@@ -13,6 +13,7 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import screedbook.entry.ShiftId;
 
 class LineFileTest {
     @TempDir
@@ -24,14 +25,13 @@ class LineFileTest {
     void aLineIsWrittenInOnePieceForcedAndOnlyThenPromised() {
         try (LineFile file = Lines.open(folder, disk)) {
             disk.asked.clear();
-            Appended.Receipt receipt = Lines.appended(file);
+            Appended.Forced receipt = Lines.appended(file);
             assertThat(disk.asked)
                     .containsExactly(
                             "write " + file.name().text(),
                             "force " + file.name().text());
             byte[] line = Lines.line(1, Chain.NOTHING_BEFORE);
-            assertThat(receipt)
-                    .isEqualTo(new Appended.Receipt(file.name().text(), 1, 0, line.length, Chain.hash(line)));
+            assertThat(receipt).isEqualTo(new Appended.Forced(file.name().text(), 1, 0, line.length, Chain.hash(line)));
             assertThat(Lines.appended(file).offset()).isEqualTo(line.length + 1);
         }
     }
@@ -86,7 +86,7 @@ class LineFileTest {
             for (int room = 0; room < length; room++) {
                 disk.room = room;
                 Appended.Refused refused = Lines.refused(file);
-                assertThat(refused.trouble()).isEqualTo(Trouble.NOT_TAKEN);
+                assertThat(refused.cause()).isEqualTo(Cause.NOT_TAKEN);
                 assertThat(refused.sentence())
                         .contains("No space left on device", file.name().text());
                 assertThat(Files.readAllBytes(file.path()))
@@ -105,16 +105,16 @@ class LineFileTest {
             Lines.appended(file);
             disk.room = 10;
             disk.truncateFails = true;
-            assertThat(Lines.refused(file).trouble()).isEqualTo(Trouble.NOT_CUT);
+            assertThat(Lines.refused(file).cause()).isEqualTo(Cause.NOT_CUT);
             disk.room = -1;
             disk.truncateFails = false;
             disk.asked.clear();
-            assertThat(Lines.refused(file).trouble()).isEqualTo(Trouble.NOT_CUT);
+            assertThat(Lines.refused(file).cause()).isEqualTo(Cause.NOT_CUT);
             assertThat(disk.asked).isEmpty();
         }
-        Opening.Opened again = Lines.opened(folder, disk);
+        Access.Opened again = Lines.opened(folder, disk);
         again.file().close();
-        assertThat(again.aside().get().count()).isEqualTo(10);
+        assertThat(again.torn().get().count()).isEqualTo(10);
         assertThat(Files.readAllBytes(again.file().path())).isEqualTo(Lines.file(1));
     }
 
@@ -129,11 +129,11 @@ class LineFileTest {
                 }
                 String head = file.head();
                 bad.forceFails = true;
-                assertThat(Lines.refused(file).trouble()).isEqualTo(Trouble.NOT_FORCED);
+                assertThat(Lines.refused(file).cause()).isEqualTo(Cause.NOT_FORCED);
                 bad.forceFails = false;
                 bad.asked.clear();
                 for (int again = 0; again < 3; again++) {
-                    assertThat(Lines.refused(file).trouble()).isEqualTo(Trouble.NOT_FORCED);
+                    assertThat(Lines.refused(file).cause()).isEqualTo(Cause.NOT_FORCED);
                 }
                 assertThat(bad.asked).isEmpty();
                 assertThat(file.head()).isEqualTo(head);
@@ -155,20 +155,20 @@ class LineFileTest {
 
         assertThat(file.continueIn(stick)).isInstanceOf(Appended.Refused.class);
         disk.forceFails = false;
-        Opening opening = file.continueIn(stick);
-        assertThat(opening).isInstanceOf(Opening.Opened.class);
-        try (LineFile next = ((Opening.Opened) opening).file()) {
-            assertThat(next.append(third)).isInstanceOf(Appended.Receipt.class);
+        Access opening = file.continueIn(stick);
+        assertThat(opening).isInstanceOf(Access.Opened.class);
+        try (LineFile next = ((Access.Opened) opening).file()) {
+            assertThat(next.append(third)).isInstanceOf(Appended.Forced.class);
             assertThat(next.path().getParent()).isEqualTo(stick);
             assertThat(Lines.links(Chain.walk(Files.readAllBytes(next.path()), Chain.hash(Lines.line(2, hash(1))))))
                     .containsOnly(RawLine.Link.LINKED);
             assertThat(disk.count("force " + Lines.NIGHT.text())).isZero();
             assertThat(disk.count("write " + Lines.NIGHT.text())).isZero();
             assertThat(LineFile.open(stick, Lines.NIGHT, "second", Chain.NOTHING_BEFORE, FileChannel::open))
-                    .isInstanceOf(Opening.HeldBy.class);
+                    .isInstanceOf(Access.Taken.class);
             assertThat(LineFile.open(
                             folder.resolve("diary"), Lines.NIGHT, "second", Chain.NOTHING_BEFORE, FileChannel::open))
-                    .isInstanceOf(Opening.HeldBy.class);
+                    .isInstanceOf(Access.Taken.class);
         }
     }
 
@@ -176,9 +176,9 @@ class LineFileTest {
     void segmentsFollowEachOtherInOneFolder() {
         LineFile file = Lines.open(folder, disk);
         for (char segment = 'b'; segment <= 'z'; segment++) {
-            Opening opening = file.continueIn(folder);
-            assertThat(opening).isInstanceOf(Opening.Opened.class);
-            file = ((Opening.Opened) opening).file();
+            Access opening = file.continueIn(folder);
+            assertThat(opening).isInstanceOf(Access.Opened.class);
+            file = ((Access.Opened) opening).file();
             assertThat(file.name().segment()).isEqualTo(segment);
             Lines.appended(file);
         }
@@ -194,11 +194,11 @@ class LineFileTest {
             Path moved = folder.resolve("elsewhere.jsonl");
             Files.move(file.path(), moved);
             Appended.Refused refused = Lines.refused(file);
-            assertThat(refused.trouble()).isEqualTo(Trouble.MOVED);
+            assertThat(refused.cause()).isEqualTo(Cause.MOVED);
             assertThat(refused.sentence()).contains("moved or deleted");
             assertThat(Files.readAllBytes(moved)).isEqualTo(Lines.file(1));
             Files.move(moved, file.path());
-            assertThat(Lines.refused(file).trouble()).isEqualTo(Trouble.MOVED);
+            assertThat(Lines.refused(file).cause()).isEqualTo(Cause.MOVED);
         }
     }
 
@@ -208,8 +208,8 @@ class LineFileTest {
         Lines.appended(file);
         String head = file.head();
         Files.delete(file.path());
-        assertThat(Lines.refused(file).trouble()).isEqualTo(Trouble.MOVED);
-        try (LineFile next = ((Opening.Opened) file.continueIn(folder)).file()) {
+        assertThat(Lines.refused(file).cause()).isEqualTo(Cause.MOVED);
+        try (LineFile next = ((Access.Opened) file.continueIn(folder)).file()) {
             assertThat(next.name().segment()).isEqualTo('b');
             assertThat(next.head()).isEqualTo(head);
             Lines.appended(next);
@@ -222,7 +222,7 @@ class LineFileTest {
             Lines.appended(file);
             Path copy = Files.copy(file.path(), folder.resolve("copy"));
             Files.move(copy, file.path(), java.nio.file.StandardCopyOption.REPLACE_EXISTING);
-            assertThat(Lines.refused(file).trouble()).isEqualTo(Trouble.REPLACED);
+            assertThat(Lines.refused(file).cause()).isEqualTo(Cause.REPLACED);
             assertThat(Files.readAllBytes(file.path())).isEqualTo(Lines.file(1));
         }
     }
@@ -232,12 +232,12 @@ class LineFileTest {
         try (LineFile file = Lines.open(folder)) {
             Lines.appended(file);
             Files.write(file.path(), "{}\n".getBytes(), StandardOpenOption.APPEND);
-            assertThat(Lines.refused(file).trouble()).isEqualTo(Trouble.CHANGED);
+            assertThat(Lines.refused(file).cause()).isEqualTo(Cause.CHANGED);
         }
         try (LineFile file = Lines.open(folder.resolve("other"))) {
             Lines.appended(file);
             Files.write(file.path(), new byte[0]);
-            assertThat(Lines.refused(file).trouble()).isEqualTo(Trouble.CHANGED);
+            assertThat(Lines.refused(file).cause()).isEqualTo(Cause.CHANGED);
         }
     }
 
@@ -246,8 +246,8 @@ class LineFileTest {
         LineFile file = Lines.open(folder);
         Lines.appended(file);
         Files.delete(folder.resolve(Lines.NIGHT.helper("lock")));
-        assertThat(Lines.refused(file).trouble()).isEqualTo(Trouble.UNLOCKED);
-        try (LineFile next = ((Opening.Opened) file.continueIn(folder)).file()) {
+        assertThat(Lines.refused(file).cause()).isEqualTo(Cause.UNLOCKED);
+        try (LineFile next = ((Access.Opened) file.continueIn(folder)).file()) {
             Lines.appended(next);
         }
     }
@@ -273,13 +273,13 @@ class LineFileTest {
         try (LineFile file = Lines.open(folder)) {
             for (int again = 0; again < 3; again++) {
                 assertThat(LineFile.open(folder, Lines.NIGHT, "second", Chain.NOTHING_BEFORE, FileChannel::open))
-                        .isEqualTo(new Opening.HeldBy("RK since 21:00"));
+                        .isEqualTo(new Access.Taken("RK since 21:00"));
             }
             Lines.appended(file);
-            FileName other = FileName.of("2026-06-03-night", "roller");
-            Opening beside = LineFile.open(folder, other, "second", Chain.NOTHING_BEFORE, FileChannel::open);
-            assertThat(beside).isInstanceOf(Opening.Opened.class);
-            ((Opening.Opened) beside).file().close();
+            FileName other = FileName.of(ShiftId.of("2026-06-03-night"), "roller", 1);
+            Access beside = LineFile.open(folder, other, "second", Chain.NOTHING_BEFORE, FileChannel::open);
+            assertThat(beside).isInstanceOf(Access.Opened.class);
+            ((Access.Opened) beside).file().close();
         }
         Lines.open(folder).close();
         assertThat(folder.resolve(Lines.NIGHT.helper("held"))).doesNotExist();
@@ -289,9 +289,9 @@ class LineFileTest {
     void aDiaryThatIsALinkIsNotOpened() throws IOException {
         Path target = Files.write(folder.resolve("target"), Lines.file(2));
         Files.createSymbolicLink(folder.resolve(Lines.NIGHT.text()), target);
-        Opening opening = LineFile.open(folder, Lines.NIGHT, "RK", Chain.NOTHING_BEFORE, FileChannel::open);
+        Access opening = LineFile.open(folder, Lines.NIGHT, "RK", Chain.NOTHING_BEFORE, FileChannel::open);
         assertThat(opening).isInstanceOf(Appended.Refused.class);
-        assertThat(((Appended.Refused) opening).trouble()).isEqualTo(Trouble.NOT_A_FILE);
+        assertThat(((Appended.Refused) opening).cause()).isEqualTo(Cause.NOT_A_FILE);
         assertThat(Files.readAllBytes(target)).isEqualTo(Lines.file(2));
         Files.delete(folder.resolve(Lines.NIGHT.text()));
         Lines.open(folder).close();
@@ -313,7 +313,7 @@ class LineFileTest {
     @Test
     void aDiskThatIsGoneOpensNothingAndKeepsNoLock() {
         disk.openFails = true;
-        Opening opening = LineFile.open(folder, Lines.NIGHT, "RK", Chain.NOTHING_BEFORE, disk);
+        Access opening = LineFile.open(folder, Lines.NIGHT, "RK", Chain.NOTHING_BEFORE, disk);
         assertThat(opening).isInstanceOf(Appended.Refused.class);
         assertThat(((Appended.Refused) opening).sentence()).contains("the disk is gone");
         disk.openFails = false;

@@ -8,10 +8,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
+import screedbook.entry.ShiftId;
 
 /** Short diary lines for tests, and a diary to put them in. */
 final class Lines {
-    static final FileName NIGHT = FileName.of("2026-06-03-night", "paver");
+    static final FileName NIGHT = FileName.of(ShiftId.of("2026-06-03-night"), "paver", 1);
 
     private Lines() {}
 
@@ -42,10 +43,10 @@ final class Lines {
         return opened(folder, channels).file();
     }
 
-    static Opening.Opened opened(Path folder, Channels channels) {
-        Opening opening = LineFile.open(folder, NIGHT, "RK since 21:00", Chain.NOTHING_BEFORE, channels);
-        assertThat(opening).isInstanceOf(Opening.Opened.class);
-        return (Opening.Opened) opening;
+    static Access.Opened opened(Path folder, Channels channels) {
+        Access opening = LineFile.open(folder, NIGHT, "RK since 21:00", Chain.NOTHING_BEFORE, channels);
+        assertThat(opening).isInstanceOf(Access.Opened.class);
+        return (Access.Opened) opening;
     }
 
     /** Appends the next line of the file. */
@@ -53,10 +54,10 @@ final class Lines {
         return file.append(line(file.lines() + 1, file.head()));
     }
 
-    static Appended.Receipt appended(LineFile file) {
+    static Appended.Forced appended(LineFile file) {
         Appended appended = append(file);
-        assertThat(appended).isInstanceOf(Appended.Receipt.class);
-        return (Appended.Receipt) appended;
+        assertThat(appended).isInstanceOf(Appended.Forced.class);
+        return (Appended.Forced) appended;
     }
 
     static Appended.Refused refused(LineFile file) {

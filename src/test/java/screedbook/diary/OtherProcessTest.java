@@ -35,7 +35,7 @@ class OtherProcessTest {
                     promised = line.isEmpty() ? promised : Integer.parseInt(line);
                 }
             }
-            Opening.Opened opened = Lines.opened(folder, FileChannel::open);
+            Access.Opened opened = Lines.opened(folder, FileChannel::open);
             try (LineFile file = opened.file()) {
                 assertThat(opened.left()).isEmpty();
                 assertThat(file.name().segment()).isEqualTo('a');
@@ -51,11 +51,11 @@ class OtherProcessTest {
     void aSecondProgramIsToldWhoWritesEvenAfterTheFirstHasReadItsOwnDiary() throws Exception {
         try (Child child = new Child("keep", folder.toString())) {
             assertThat(child.says()).isEqualTo("holding");
-            assertThat(second()).isEqualTo(new Opening.HeldBy("BT in the trailer since 20:45"));
+            assertThat(second()).isEqualTo(new Access.Taken("BT in the trailer since 20:45"));
             child.tell("read");
             assertThat(child.says()).isEqualTo("read 0");
-            assertThat(second()).isEqualTo(new Opening.HeldBy("BT in the trailer since 20:45"));
-            assertThat(second()).isEqualTo(new Opening.HeldBy("BT in the trailer since 20:45"));
+            assertThat(second()).isEqualTo(new Access.Taken("BT in the trailer since 20:45"));
+            assertThat(second()).isEqualTo(new Access.Taken("BT in the trailer since 20:45"));
             child.tell("end");
             assertThat(child.ended()).isZero();
         }
@@ -81,7 +81,7 @@ class OtherProcessTest {
         int first = Lines.line(1, Chain.NOTHING_BEFORE).length + 1;
         int second = Lines.line(2, Chain.NOTHING_BEFORE).length + 1;
         try (Child child = new Child("narrow", folder.toString())) {
-            assertThat(child.says()).isEqualTo("Receipt");
+            assertThat(child.says()).isEqualTo("Forced");
             for (int room = 0; room < second; room++) {
                 assertThat(child.says()).isEqualTo(room + " NOT_TAKEN " + first);
             }
@@ -91,7 +91,7 @@ class OtherProcessTest {
         assertThat(Files.readAllBytes(folder.resolve(Lines.NIGHT.text()))).isEqualTo(Lines.file(2));
     }
 
-    private Opening second() throws IOException {
+    private Access second() throws IOException {
         return LineFile.open(folder, Lines.NIGHT, "second", Chain.NOTHING_BEFORE, FileChannel::open);
     }
 }

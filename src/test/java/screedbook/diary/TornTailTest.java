@@ -29,17 +29,17 @@ class TornTailTest {
             int whole = lineEnds(SIX, cut);
             int tailAt = lastLineEnd(SIX, cut);
 
-            Opening.Opened opened = Lines.opened(here, FileChannel::open);
+            Access.Opened opened = Lines.opened(here, FileChannel::open);
             try (LineFile file = opened.file()) {
                 assertThat(file.lines()).as("cut at %d", cut).isEqualTo(whole);
                 assertThat(opened.left()).isEmpty();
-                assertThat(opened.aside().isPresent()).isEqualTo(cut > tailAt);
+                assertThat(opened.torn().isPresent()).isEqualTo(cut > tailAt);
                 if (cut > tailAt) {
-                    Opening.Aside aside = opened.aside().get();
+                    Access.Torn aside = opened.torn().get();
                     byte[] kept = Files.readAllBytes(here.resolve(aside.sidecar()));
                     assertThat(kept).isEqualTo(Arrays.copyOfRange(SIX, tailAt, cut));
                     assertThat(aside)
-                            .isEqualTo(new Opening.Aside(
+                            .isEqualTo(new Access.Torn(
                                     Lines.NIGHT.text(),
                                     Lines.NIGHT.text() + ".torn-" + tailAt,
                                     tailAt,
@@ -75,18 +75,18 @@ class TornTailTest {
             Path here = folder.resolve("round-" + round);
             write(here, found.toByteArray());
 
-            Opening.Opened opened = Lines.opened(here, FileChannel::open);
+            Access.Opened opened = Lines.opened(here, FileChannel::open);
             opened.file().close();
             byte[] diary = Files.readAllBytes(here.resolve(Lines.NIGHT.text()));
             ByteArrayOutputStream kept = new ByteArrayOutputStream();
             kept.writeBytes(diary);
-            if (opened.aside().isPresent()) {
+            if (opened.torn().isPresent()) {
                 kept.writeBytes(
-                        Files.readAllBytes(here.resolve(opened.aside().get().sidecar())));
+                        Files.readAllBytes(here.resolve(opened.torn().get().sidecar())));
             }
             assertThat(kept.toByteArray()).as("round %d", round).isEqualTo(found.toByteArray());
             assertThat(diary).startsWith(SIX);
-            assertThat(opened.aside().isPresent() || opened.left().isPresent()).isTrue();
+            assertThat(opened.torn().isPresent() || opened.left().isPresent()).isTrue();
         }
     }
 
@@ -118,9 +118,9 @@ class TornTailTest {
         write(folder, torn);
         BadDisk disk = new BadDisk();
         disk.truncateFails = true;
-        Opening.Opened opened = Lines.opened(folder, disk);
+        Access.Opened opened = Lines.opened(folder, disk);
         try (LineFile file = opened.file()) {
-            assertThat(opened.left().get().trouble()).isEqualTo(Trouble.NOT_CUT);
+            assertThat(opened.left().get().cause()).isEqualTo(Cause.NOT_CUT);
             assertThat(file.name().text()).isEqualTo("2026-06-03-night.paver-b.jsonl");
             assertThat(file.head()).isEqualTo(Chain.walk(Lines.file(5), null).head());
             Lines.appended(file);
@@ -128,7 +128,7 @@ class TornTailTest {
         assertThat(Files.readAllBytes(folder.resolve(Lines.NIGHT.text()))).isEqualTo(torn);
 
         disk.truncateFails = false;
-        Opening.Opened again = Lines.opened(folder, disk);
+        Access.Opened again = Lines.opened(folder, disk);
         again.file().close();
         assertThat(again.file().name().segment()).isEqualTo('b');
         assertThat(again.left()).isEmpty();
@@ -142,14 +142,14 @@ class TornTailTest {
         write(folder, Arrays.copyOf(SIX, cut));
         Path sidecar = folder.resolve(Lines.NIGHT.text() + ".torn-" + tailAt);
         Files.write(sidecar, Arrays.copyOfRange(SIX, tailAt, cut));
-        Opening.Opened same = Lines.opened(folder, FileChannel::open);
+        Access.Opened same = Lines.opened(folder, FileChannel::open);
         same.file().close();
-        assertThat(same.aside().get().sidecar()).isEqualTo(sidecar.getFileName().toString());
+        assertThat(same.torn().get().sidecar()).isEqualTo(sidecar.getFileName().toString());
 
         write(folder, Arrays.copyOf(SIX, cut - 1));
-        Opening.Opened other = Lines.opened(folder, FileChannel::open);
+        Access.Opened other = Lines.opened(folder, FileChannel::open);
         other.file().close();
-        assertThat(other.aside().get().sidecar()).isEqualTo(sidecar.getFileName() + "-2");
+        assertThat(other.torn().get().sidecar()).isEqualTo(sidecar.getFileName() + "-2");
         assertThat(Files.readAllBytes(sidecar)).isEqualTo(Arrays.copyOfRange(SIX, tailAt, cut));
     }
 
@@ -159,10 +159,10 @@ class TornTailTest {
         changed[200] ^= 1;
         byte[] withTail = Arrays.copyOf(changed, changed.length - 5);
         write(folder, withTail);
-        Opening.Opened opened = Lines.opened(folder, FileChannel::open);
+        Access.Opened opened = Lines.opened(folder, FileChannel::open);
         try (LineFile file = opened.file()) {
-            assertThat(opened.left().get().trouble()).isEqualTo(Trouble.DAMAGED);
-            assertThat(opened.aside()).isEmpty();
+            assertThat(opened.left().get().cause()).isEqualTo(Cause.DAMAGED);
+            assertThat(opened.torn()).isEmpty();
             Lines.appended(file);
         }
         assertThat(Files.readAllBytes(folder.resolve(Lines.NIGHT.text()))).isEqualTo(withTail);
@@ -179,7 +179,7 @@ class TornTailTest {
                 .replace("\n", "\r\n")
                 .getBytes(java.nio.charset.StandardCharsets.UTF_8);
         write(folder, windows);
-        Opening.Opened opened = Lines.opened(folder, FileChannel::open);
+        Access.Opened opened = Lines.opened(folder, FileChannel::open);
         opened.file().close();
         assertThat(opened.file().name().segment()).isEqualTo('b');
         assertThat(opened.file().head()).isEqualTo(Chain.walk(SIX, null).head());

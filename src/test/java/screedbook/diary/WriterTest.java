@@ -42,7 +42,7 @@ class WriterTest {
             thread.join();
         }
         writer.close().get(30, TimeUnit.SECONDS);
-        assertThat(asked).hasSize(100).allMatch(future -> future.join() instanceof Appended.Receipt);
+        assertThat(asked).hasSize(100).allMatch(future -> future.join() instanceof Appended.Forced);
         Chain.Walk walk = Chain.walk(Files.readAllBytes(file.path()), Chain.NOTHING_BEFORE);
         assertThat(walk.asWritten()).isTrue();
         assertThat(walk.lines()).hasSize(100);
@@ -92,21 +92,21 @@ class WriterTest {
         CompletableFuture<Appended> asked = append(writer);
         assertThat(asked.isDone()).isFalse();
         goOn.countDown();
-        assertThat(asked.get(30, TimeUnit.SECONDS)).isInstanceOf(Appended.Receipt.class);
+        assertThat(asked.get(30, TimeUnit.SECONDS)).isInstanceOf(Appended.Forced.class);
         writer.close().get(30, TimeUnit.SECONDS);
     }
 
     @Test
     void afterADeadDiskTheWriterGoesOnInTheNewSegment() throws Exception {
         Writer writer = new Writer(Lines.open(folder, disk));
-        assertThat(append(writer).get()).isInstanceOf(Appended.Receipt.class);
+        assertThat(append(writer).get()).isInstanceOf(Appended.Forced.class);
         disk.forceFails = true;
         assertThat(append(writer).get()).isInstanceOf(Appended.Refused.class);
         disk.forceFails = false;
-        assertThat(writer.continueIn(folder.resolve("stick")).get()).isInstanceOf(Opening.Opened.class);
+        assertThat(writer.continueIn(folder.resolve("stick")).get()).isInstanceOf(Access.Opened.class);
         Appended appended = append(writer).get();
-        assertThat(appended).isInstanceOf(Appended.Receipt.class);
-        assertThat(((Appended.Receipt) appended).file()).isEqualTo("2026-06-03-night.paver-b.jsonl");
+        assertThat(appended).isInstanceOf(Appended.Forced.class);
+        assertThat(((Appended.Forced) appended).file()).isEqualTo("2026-06-03-night.paver-b.jsonl");
         writer.close().get(30, TimeUnit.SECONDS);
         Lines.open(folder).close();
     }

@@ -3,17 +3,17 @@ package screedbook.diary;
 import java.util.Optional;
 
 /** What came of opening a diary for writing. */
-sealed interface Opening permits Opening.Opened, Opening.HeldBy, Appended.Refused {
+sealed interface Access permits Access.Opened, Access.Taken, Appended.Refused {
     /**
      * The diary is open.
      *
-     * @param aside a torn tail that was found and set aside, for a line that says so
+     * @param torn a torn tail that was found and set aside, for a line that says so
      * @param left why an earlier segment was left as it was and a new one begun
      */
-    record Opened(LineFile file, Optional<Aside> aside, Optional<Appended.Refused> left) implements Opening {}
+    record Opened(LineFile file, Optional<Torn> torn, Optional<Appended.Refused> left) implements Access {}
 
     /** Another program or window writes in it: who, since when and where, in its own words. */
-    record HeldBy(String words) implements Opening {}
+    record Taken(String words) implements Access {}
 
     /**
      * Bytes of a line that was not written to its end, kept in a file of their own.
@@ -24,5 +24,5 @@ sealed interface Opening permits Opening.Opened, Opening.HeldBy, Appended.Refuse
      * @param count how many bytes
      * @param hash their SHA-256
      */
-    record Aside(String file, String sidecar, long offset, int count, String hash) {}
+    record Torn(String file, String sidecar, long offset, int count, String hash) {}
 }

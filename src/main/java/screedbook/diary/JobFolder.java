@@ -1,0 +1,372 @@
+package screedbook.diary;
+
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import screedbook.entry.Aside;
+import screedbook.entry.Damage;
+import screedbook.entry.Day;
+import screedbook.entry.Draft;
+import screedbook.entry.Foreign;
+import screedbook.entry.Line;
+import screedbook.entry.Refused;
+import screedbook.entry.SetAside;
+import screedbook.entry.ShiftId;
+import screedbook.entry.Source;
+import screedbook.entry.Unwritten;
+import screedbook.entry.Written;
+import screedbook.job.Agreed;
+
+/** The folder of a job on the disk, as the record's form lays it out. */
+public final class JobFolder {
+    private static final String[] SHIPPED = {"README.txt", "job.json", "people.json"};
+
+    private final Path folder;
+    private final List<Path> diaries;
+
+    private JobFolder(Path folder, List<Path> diaries) {
+        this.folder = folder;
+        this.diaries = diaries;
+    }
+
+    /**
+     * The job in a folder; nothing is read yet.
+     *
+     * @param also folders outside it where the record went on after a dead disk
+     */
+    public static JobFolder at(Path folder, Path... also) {
+        List<Path> diaries = new ArrayList<>(List.of(folder.resolve("diary")));
+        diaries.addAll(Arrays.asList(also));
+        return new JobFolder(folder, List.copyOf(diaries));
+    }
+
+    public Path path() {
+        return folder;
+    }
+
+    /** The job file as it is now, with everything in it that cannot be used. */
+    public JobRead job() {
+        return found().read();
+    }
+
+    private JobText.Found found() {
+        Path file = folder.resolve("job.json");
+        try {
+            return JobText.read("job.json", Files.readAllBytes(file));
+        } catch (IOException e) {
+            String right = e instanceof NoSuchFileException ? "a folder made with: screedbook new DIR" : "";
+            Trouble trouble = new Trouble("job.json", 0, "", "it cannot be read: " + Folder.reason(e), right);
+            return new JobText.Found(Map.of(), new JobRead(Optional.empty(), List.of(trouble)));
+        }
+    }
+
+    /** Every accepted revision of the job that can be read, oldest first. */
+    public List<Agreed> revisions() {
+        return new Revisions(folder).all();
+    }
+
+    /** The revision whose line has this hash. */
+    public Optional<Agreed> revision(String sha256) {
+        return revisions().stream().filter(each -> each.sha256().equals(sha256)).findFirst();
+    }
+
+    /**
+     * Takes the job file, as it is now, as agreed. When it says what the newest revision says, that one is given.
+     *
+     * @param who initials of the one who accepts it
+     * @param why may be null
+     * @throws IOException when the revision cannot be written, or the job file has trouble
+     */
+    public Agreed accept(String who, OffsetDateTime when, String why) throws IOException {
+        JobText.Found found = found();
+        if (found.read().job().isEmpty()) {
+            throw new IOException(found.read().troubles().get(0).text());
+        }
+        return new Revisions(folder).accept(found.values(), found.read().job().get(), who, when, why);
+    }
+
+    /** The shifts that have a diary, oldest first. */
+    public List<ShiftId> shifts() {
+        TreeSet<ShiftId> shifts = new TreeSet<>();
+        files().keySet().forEach(name -> shifts.add(name.shift()));
+        return List.copyOf(shifts);
+    }
+
+    /** A shift with all its books; what is damaged is told and stops nothing. */
+    public ShiftRead shift(ShiftId shift) {
+        Map<String, Map<FileName.Diary, Path>> books = new LinkedHashMap<>();
+        files().forEach((name, path) -> {
+            if (name.shift().equals(shift)) {
+                books.computeIfAbsent(name.book(), book -> new LinkedHashMap<>())
+                        .put(name, path);
+            }
+        });
+        List<BookRead> read = new ArrayList<>();
+        books.forEach((book, files) -> read.add(BookReading.read(book, files)));
+        List<Damage> damages = new ArrayList<>();
+        read.forEach(book -> book.files().forEach(file -> damages.addAll(file.damages())));
+        Day day = Day.of(shift, read.stream().map(BookRead::lines).toList());
+        return new ShiftRead(shift, day, List.copyOf(read), List.copyOf(damages));
+    }
+
+    /** Every diary file with its path, by shift, book, revision and segment; the first folder that has a name counts. */
+    Map<FileName.Diary, Path> files() {
+        Map<FileName.Diary, Path> found = new LinkedHashMap<>();
+        for (Path diary : diaries) {
+            for (String text : names(diary)) {
+                FileName.diary(text).ifPresent(name -> found.putIfAbsent(name, diary.resolve(text)));
+            }
+        }
+        Map<FileName.Diary, Path> sorted = new LinkedHashMap<>();
+        found.keySet().stream()
+                .sorted(Comparator.comparing(FileName.Diary::shift)
+                        .thenComparing(FileName.Diary::book)
+                        .thenComparing(FileName.Diary::revision)
+                        .thenComparing(name -> name.name().segment()))
+                .forEach(name -> sorted.put(name, found.get(name)));
+        return sorted;
+    }
+
+    private static List<String> names(Path diary) {
+        try {
+            return Folder.names(diary);
+        } catch (IOException e) {
+            return List.of();
+        }
+    }
+
+    /**
+     * Opens a shift's book for writing. After its close it goes on in the file of the next revision.
+     *
+     * @param book its name; see {@link #bookName(String)}
+     * @param job the id of the job, as it stands in every line
+     * @param who initials of the writer
+     * @param now when it is opened
+     */
+    public Opened open(ShiftId shift, String book, String job, String who, OffsetDateTime now) {
+        return open(shift, book, job, who, now, FileChannel::open);
+    }
+
+    Opened open(ShiftId shift, String book, String job, String who, OffsetDateTime now, Channels channels) {
+        if (!FileName.isBook(book)) {
+            return new Opened.No(new Refused("a book cannot be named " + book, true));
+        }
+        BookRead read = book(shift, book);
+        FileName name = FileName.of(shift, book, revision(read));
+        Optional<String> before = lastHash(shift, book, name);
+        Path diary = diaries.get(0);
+        Access access = LineFile.open(diary, name, Book.words(who, now), before.orElse(Chain.NOTHING_BEFORE), channels);
+        if (access instanceof Access.Taken taken) {
+            return new Opened.Held(Book.heldBy(taken.words()));
+        }
+        if (access instanceof Appended.Refused refused) {
+            return new Opened.No(new Refused(refused.sentence(), false));
+        }
+        Access.Opened opened = (Access.Opened) access;
+        LineText.Place place = new LineText.Place(job, shift, book);
+        return ready(new Book(place, opened.file(), lastNumber(read), before), opened, who, now);
+    }
+
+    private static Opened ready(Book book, Access.Opened opened, String who, OffsetDateTime now) {
+        List<String> said = new ArrayList<>();
+        opened.left()
+                .ifPresent(left -> said.add(left.sentence() + "; it is left as it is and the record goes on in "
+                        + opened.file().name().text()));
+        opened.torn().ifPresent(torn -> {
+            said.add(torn.file() + ": " + torn.count() + " bytes of a line that was not written to its end are kept in "
+                    + torn.sidecar());
+            Saved saved = book.append(List.of(line(torn, who)), now).join();
+            saved.refused().ifPresent(refused -> said.add(refused.said()));
+        });
+        return new Opened.Ready(book, List.copyOf(said));
+    }
+
+    private static Unwritten line(Access.Torn torn, String who) {
+        SetAside entry = new SetAside(
+                torn.sidecar(),
+                java.math.BigDecimal.valueOf(torn.offset()),
+                java.math.BigDecimal.valueOf(torn.count()),
+                torn.hash());
+        return new Unwritten(null, who, Source.LIVE, entry, Aside.NONE);
+    }
+
+    private BookRead book(ShiftId shift, String book) {
+        Map<FileName.Diary, Path> files = new LinkedHashMap<>();
+        files().forEach((name, path) -> {
+            if (name.shift().equals(shift) && name.book().equals(book)) {
+                files.put(name, path);
+            }
+        });
+        return BookReading.read(book, files);
+    }
+
+    /** The newest revision that is not closed: late lines go to a file of their own. */
+    private static int revision(BookRead read) {
+        if (read.files().isEmpty()) {
+            return 1;
+        }
+        FileRead last = read.files().get(read.files().size() - 1);
+        int revision = FileName.diary(last.file()).orElseThrow().revision();
+        return last.closed() ? revision + 1 : revision;
+    }
+
+    private static int lastNumber(BookRead read) {
+        int last = 0;
+        for (Written line : read.lines()) {
+            if (line instanceof Line known) {
+                last = Math.max(last, known.n());
+            } else if (line instanceof Foreign foreign) {
+                last = Math.max(last, foreign.n());
+            }
+        }
+        return last;
+    }
+
+    /** The last hash of the book's newest file before the one named. */
+    private Optional<String> lastHash(ShiftId shift, String book, FileName name) {
+        Optional<String> last = Optional.empty();
+        for (Map.Entry<FileName.Diary, Path> each : files().entrySet()) {
+            FileName.Diary other = each.getKey();
+            int order = other.shift().compareTo(shift);
+            boolean earlier = order < 0 || order == 0 && !other.name().stem().equals(name.stem());
+            if (other.book().equals(book) && earlier) {
+                Optional<String> found = hash(each.getValue());
+                last = found.isPresent() ? found : last;
+            }
+        }
+        return last;
+    }
+
+    private static Optional<String> hash(Path file) {
+        try {
+            return Optional.ofNullable(Chain.walk(Recovery.read(file), null).head());
+        } catch (IOException e) {
+            return Optional.empty();
+        }
+    }
+
+    /** The book's name nearest to what was typed; empty when no file can be named so. */
+    public static Optional<String> bookName(String typed) {
+        return FileName.slug(typed).filter(FileName::isBook);
+    }
+
+    /** Who holds a shift's book for writing, as far as the holder says; empty when nobody says so. */
+    public Optional<screedbook.entry.HeldBy> holder(ShiftId shift, String book) {
+        String words = Hold.words(diaries.get(0), FileName.of(shift, book, 1));
+        return words.isEmpty() ? Optional.empty() : Optional.of(Book.heldBy(words));
+    }
+
+    /** A limit sheet for people to edit, by its name without ".csv"; empty when there is none in {@code spec/}. */
+    public Optional<byte[]> sheet(String name) {
+        return FileName.isSafe(name) ? bytes(folder.resolve("spec").resolve(name + ".csv")) : Optional.empty();
+    }
+
+    /** A sheet as it was when a shift was judged by it; empty when it is not there or not the same any more. */
+    public Optional<byte[]> frozenSheet(String name, String sha256) {
+        return FileName.isSafe(name) && sha256.length() == 64
+                ? bytes(frozen(name, sha256)).filter(bytes -> Chain.hash(bytes).equals(sha256))
+                : Optional.empty();
+    }
+
+    /**
+     * Keeps a sheet as it is now, for the shifts that are judged by it.
+     *
+     * @return its SHA-256
+     */
+    public String freezeSheet(String name, byte[] bytes) throws IOException {
+        if (!FileName.isSafe(name)) {
+            throw new IOException("a sheet cannot be named " + name);
+        }
+        String sha256 = Chain.hash(bytes);
+        if (frozenSheet(name, sha256).isEmpty()) {
+            Folder.replace(frozen(name, sha256), bytes, FileChannel::open);
+        }
+        return sha256;
+    }
+
+    private Path frozen(String name, String sha256) {
+        return folder.resolve("spec").resolve(name + "-" + sha256.substring(0, 8) + ".csv");
+    }
+
+    private static Optional<byte[]> bytes(Path file) {
+        try {
+            return Files.isRegularFile(file) ? Optional.of(Files.readAllBytes(file)) : Optional.empty();
+        } catch (IOException e) {
+            return Optional.empty();
+        }
+    }
+
+    /**
+     * Keeps a page with its CSV under {@code days/}. A page that was saved is never changed: another one for the same
+     * shift becomes its next revision.
+     *
+     * @return the page's file, also when the same page was there already
+     */
+    public Path savePage(ShiftId shift, String text, String csv) throws IOException {
+        Path days = folder.resolve("days");
+        byte[] page = text.getBytes(StandardCharsets.UTF_8);
+        for (int revision = 1; ; revision++) {
+            String stem = shift + (revision == 1 ? "" : ".r" + revision);
+            Path file = days.resolve(stem + ".txt");
+            Optional<byte[]> there = bytes(file);
+            if (there.isEmpty()) {
+                Folder.replace(days.resolve(stem + ".csv"), csv.getBytes(StandardCharsets.UTF_8), FileChannel::open);
+                Folder.replace(file, page, FileChannel::open);
+            }
+            if (there.isEmpty() || Arrays.equals(there.get(), page)) {
+                return file;
+            }
+        }
+    }
+
+    /** Half-typed entries of a shift's book. */
+    public List<Draft> drafts(ShiftId shift, String book) {
+        return Drafts.read(draftFile(shift, book));
+    }
+
+    /** Keeps half-typed entries; an empty list drops them. They outlive the program, not a power cut. */
+    public void saveDrafts(ShiftId shift, String book, List<Draft> drafts) throws IOException {
+        Folder.make(diaries.get(0), FileChannel::open);
+        Drafts.write(draftFile(shift, book), drafts);
+    }
+
+    private Path draftFile(ShiftId shift, String book) {
+        return diaries.get(0).resolve(FileName.of(shift, book, 1).helper("draft"));
+    }
+
+    /**
+     * Makes the folder of a new job with an example to edit; files that are there already are left as they are.
+     *
+     * @return the files that were made
+     */
+    public static List<String> make(Path folder) throws IOException {
+        List<String> made = new ArrayList<>();
+        for (String name : SHIPPED) {
+            Path file = folder.resolve(name);
+            if (!Files.exists(file)) {
+                Folder.replace(file, resource(name), FileChannel::open);
+                made.add(name);
+            }
+        }
+        Folder.make(folder.resolve("spec"), FileChannel::open);
+        return List.copyOf(made);
+    }
+
+    private static byte[] resource(String name) throws IOException {
+        try (var in = JobFolder.class.getResourceAsStream("/job/" + name)) {
+            return in.readAllBytes();
+        }
+    }
+}

@@ -1,0 +1,251 @@
+package screedbook.diary;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import screedbook.entry.Blank;
+import screedbook.entry.Built;
+import screedbook.entry.Field;
+import screedbook.entry.Fields;
+import screedbook.job.Job;
+import screedbook.unit.Amount;
+import screedbook.unit.Measure;
+import screedbook.unit.UnitSystem;
+
+/** A job file being read: JSON with comments, every trouble told with its line, not only the first. */
+final class JobText {
+    private final String file;
+    private final String[] lines;
+    private final Map<String, Integer> places = new HashMap<>();
+    private final List<Trouble> troubles = new ArrayList<>();
+
+    private JobText(String file, byte[] bytes) {
+        this.file = file;
+        this.lines = new String(bytes, StandardCharsets.UTF_8).split("\r?\n|\r", -1);
+    }
+
+    /** The plain values of a job file and what they come to. */
+    record Found(Map<String, Object> values, JobRead read) {}
+
+    static Found read(String file, byte[] bytes) {
+        byte[] text = withoutMark(bytes);
+        return new JobText(file, text).found(text);
+    }
+
+    /** What the values of an accepted revision come to; it was without trouble when it was accepted. */
+    static Optional<Job> job(Map<String, Object> values) {
+        return new JobText("job.jsonl", new byte[0]).settled(values);
+    }
+
+    private static byte[] withoutMark(byte[] bytes) {
+        boolean mark =
+                bytes.length >= 3 && bytes[0] == (byte) 0xEF && bytes[1] == (byte) 0xBB && bytes[2] == (byte) 0xBF;
+        return mark ? Arrays.copyOfRange(bytes, 3, bytes.length) : bytes;
+    }
+
+    private Found found(byte[] bytes) {
+        try {
+            Map<String, Object> values = Json.file(bytes, places);
+            Optional<Job> job = settled(values);
+            return new Found(values, new JobRead(job, sorted()));
+        } catch (Json.NotJson e) {
+            add(e.line(), "character " + e.column() + ": " + e.getMessage(), "JSON; comments may stand in it");
+            return new Found(Map.of(), new JobRead(Optional.empty(), sorted()));
+        }
+    }
+
+    private List<Trouble> sorted() {
+        return troubles.stream().sorted(Comparator.comparing(Trouble::line)).toList();
+    }
+
+    private Optional<Job> settled(Map<String, Object> values) {
+        Built<Job> built = Fields.build(Job.class, values);
+        built.slips().forEach(slip -> at(slip.path(), slip.path() + " is " + slip.seen(), slip.right()));
+        built.unknown().forEach(key -> at(key, "there is no " + key, nearest(key)));
+        missing(built.value(), "", built);
+        if (built.value().id() != null && !FileName.isSafe(built.value().id())) {
+            at("id", "id is \"" + built.value().id() + "\"", "lower case letters, digits and dashes, at most 32");
+        }
+        if (built.value().units() != null) {
+            units(built.value(), "", built.value().units().system());
+        }
+        if (troubles.isEmpty()) {
+            Job job = built.value().settled();
+            names(job);
+            references(job);
+            return troubles.isEmpty() ? Optional.of(job) : Optional.empty();
+        }
+        return Optional.empty();
+    }
+
+    /** Everything that has to be there, in records within records too. */
+    private void missing(Record record, String path, Built<Job> built) {
+        Set<String> slipped = new HashSet<>();
+        built.slips().forEach(slip -> slipped.add(slip.path()));
+        for (Field field : Fields.of(record.getClass())) {
+            Object value = field.get(record);
+            String here = path + field.name();
+            boolean read = slipped.stream().noneMatch(slip -> slip.startsWith(here));
+            if (value == null && field.due() == Blank.Due.ALWAYS && read) {
+                String where = path.isEmpty() ? "" : path.substring(0, path.length() - 1);
+                at(where, (where.isEmpty() ? "the job" : where) + " has no " + field.name(), right(field));
+            }
+            inside(value, here, (inner, its) -> missing(inner, its + ".", built));
+        }
+    }
+
+    private static String right(Field field) {
+        if (!field.words().isEmpty()) {
+            return field.name() + " as one of " + String.join(", ", field.words());
+        }
+        String help = field.help().isEmpty() ? field.label() : field.help();
+        return (field.measure().isPresent() ? field.name() + " with its unit: " : field.name() + ": ") + help;
+    }
+
+    private interface Inside {
+        void look(Record record, String path);
+    }
+
+    private static void inside(Object value, String path, Inside look) {
+        if (value instanceof Record record && isJobs(record)) {
+            look.look(record, path);
+        } else if (value instanceof List<?> list) {
+            for (int i = 0; i < list.size(); i++) {
+                inside(list.get(i), path + "[" + i + "]", look);
+            }
+        }
+    }
+
+    /** Records that are groups of blanks; a station or an amount is one value. */
+    private static boolean isJobs(Record record) {
+        return Arrays.stream(record.getClass().getRecordComponents())
+                .anyMatch(component -> component.isAnnotationPresent(Blank.class));
+    }
+
+    /** A job has one system of units; a key of the other one is told. */
+    private void units(Record record, String path, UnitSystem system) {
+        for (Field field : Fields.of(record.getClass())) {
+            Object value = field.get(record);
+            Optional<Measure> measure = field.measure();
+            if (value instanceof Amount amount
+                    && measure.isPresent()
+                    && amount.unit() != measure.get().unit(system)) {
+                String key = path + field.name() + "_" + amount.unit().suffix();
+                at(key, key + " is not of the job's units", field.key(system));
+            }
+            inside(value, path + field.name(), (inner, its) -> units(inner, its + ".", system));
+        }
+    }
+
+    private void names(Job job) {
+        unique("mixes", "name", job.mixes(), Job.Mix::name);
+        unique("lifts", "number", job.lifts(), Job.Lift::number);
+        unique("pulls", "name", job.pulls(), pull -> pull.name() + " of lift " + pull.lift());
+        unique("plants", "name", job.plants(), Job.Plant::name);
+        unique("trucks", "number", job.trucks(), Job.Truck::number);
+        unique("products", "name", job.products(), Job.Product::name);
+        unique("distributors", "name", job.distributors(), Job.Distributor::name);
+        unique("people", "initials", job.people(), person -> person.initials());
+        unique("instruments", "id", job.instruments(), instrument -> instrument.id());
+    }
+
+    private <T> void unique(String list, String key, List<T> all, Function<T, Object> name) {
+        Set<Object> seen = new HashSet<>();
+        for (int i = 0; i < all.size(); i++) {
+            Object each = name.apply(all.get(i));
+            if (!seen.add(each)) {
+                String path = list + "[" + i + "]." + key;
+                at(path, list + " has " + each + " twice", "another " + key);
+            }
+        }
+    }
+
+    private void references(Job job) {
+        for (int i = 0; i < job.lifts().size(); i++) {
+            String mix = job.lifts().get(i).mix();
+            if (job.mix(mix).isEmpty()) {
+                String all = String.join(
+                        ", ", job.mixes().stream().map(Job.Mix::name).toList());
+                at(
+                        "lifts[" + i + "].mix",
+                        "no mix is named " + mix,
+                        all.isEmpty() ? "a mix under mixes" : "one of " + all);
+            }
+        }
+        for (int i = 0; i < job.pulls().size(); i++) {
+            Job.Pull pull = job.pulls().get(i);
+            String path = "pulls[" + i + "]";
+            if (job.lift(pull.lift()).isEmpty()) {
+                at(path + ".lift", "no lift has number " + pull.lift(), "the number of one under lifts");
+            }
+            if (pull.width().value().signum() <= 0) {
+                at(path, "pull " + pull.name() + " is " + pull.width().text() + " wide", "right greater than left");
+            }
+        }
+    }
+
+    private static String nearest(String path) {
+        String key = path.substring(path.lastIndexOf('.') + 1);
+        return keys().stream()
+                .filter(known -> known.startsWith(key) || key.startsWith(known) || distance(known, key) <= 2)
+                .min(Comparator.comparing(known -> distance(known, key)))
+                .map(known -> "is " + known + " meant?")
+                .orElse("");
+    }
+
+    /** Every key that a job file may have, in either system of units. */
+    private static Set<String> keys() {
+        Set<String> keys = new TreeSet<>();
+        keys(Job.class, keys);
+        return keys;
+    }
+
+    private static void keys(Class<? extends Record> type, Set<String> keys) {
+        for (Field field : Fields.of(type)) {
+            keys.add(field.key(UnitSystem.US));
+            keys.add(field.key(UnitSystem.METRIC));
+            Class<?> inner = field.element().orElse(field.type());
+            boolean group = inner.isRecord()
+                    && Arrays.stream(inner.getRecordComponents()).anyMatch(c -> c.isAnnotationPresent(Blank.class));
+            if (group) {
+                keys(inner.asSubclass(Record.class), keys);
+            }
+        }
+    }
+
+    /** How many letters have to be put in, taken out or changed (Levenshtein). */
+    private static int distance(String a, String b) {
+        int[] row = new int[b.length() + 1];
+        for (int j = 0; j <= b.length(); j++) {
+            row[j] = j;
+        }
+        for (int i = 1; i <= a.length(); i++) {
+            int corner = row[0];
+            row[0] = i;
+            for (int j = 1; j <= b.length(); j++) {
+                int change = corner + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
+                corner = row[j];
+                row[j] = Math.min(change, Math.min(row[j], row[j - 1]) + 1);
+            }
+        }
+        return row[b.length()];
+    }
+
+    private void at(String path, String said, String right) {
+        add(places.getOrDefault(path, path.isEmpty() ? 1 : 0), said, right);
+    }
+
+    private void add(int line, String said, String right) {
+        String excerpt = line >= 1 && line <= lines.length ? lines[line - 1] : "";
+        troubles.add(new Trouble(file, line, excerpt, said, right));
+    }
+}

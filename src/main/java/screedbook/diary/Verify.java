@@ -1,0 +1,156 @@
+package screedbook.diary;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import screedbook.entry.Damage;
+import screedbook.entry.Line;
+import screedbook.entry.Opening;
+import screedbook.entry.Plan;
+import screedbook.entry.ShiftId;
+import screedbook.entry.Written;
+
+/** A look at a whole record that changes nothing: every chain, every seal, and what the lines refer to. */
+public final class Verify {
+    private static final Pattern FROZEN = Pattern.compile("(.+)-([0-9a-f]{8})\\.csv");
+
+    private final JobFolder folder;
+    private final List<FileRead> files = new ArrayList<>();
+    private final List<Damage> damages = new ArrayList<>();
+    private final Map<String, Set<String>> hashes = new HashMap<>();
+    private final Set<String> revisions = new HashSet<>();
+
+    private Verify(JobFolder folder) {
+        this.folder = folder;
+    }
+
+    /** Looks at the record of a job. */
+    public static Verdict of(JobFolder folder) {
+        return new Verify(folder).verdict();
+    }
+
+    private Verdict verdict() {
+        revisions();
+        sheets();
+        for (ShiftId shift : folder.shifts()) {
+            ShiftRead read = folder.shift(shift);
+            read.books().forEach(book -> files.addAll(book.files()));
+            damages.addAll(read.damages());
+            read.books().forEach(this::references);
+        }
+        shiftBefore();
+        return new Verdict(List.copyOf(files), List.copyOf(damages), helpers());
+    }
+
+    private void revisions() {
+        for (Path file : new Revisions(folder.path()).files()) {
+            String name = file.getFileName().toString();
+            try {
+                Chain.Walk walk = Chain.walk(Recovery.read(file), null);
+                List<Damage> found = new ArrayList<>();
+                for (RawLine line : walk.lines()) {
+                    revisions.add(Chain.hash(line.bytes()));
+                    if (line.link() != RawLine.Link.LINKED) {
+                        found.add(new Damage(name, line.number(), "it does not name the line before as it is now"));
+                    }
+                }
+                if (walk.damaged() && found.isEmpty() || walk.tail().length > 0) {
+                    found.add(new Damage(name, 0, "it is not as it was written"));
+                }
+                damages.addAll(found);
+                files.add(new FileRead(name, walk.lines().size(), false, found, "", List.of()));
+            } catch (IOException e) {
+                damages.add(new Damage(name, 0, "it cannot be read: " + Folder.reason(e)));
+            }
+        }
+    }
+
+    /** A frozen sheet carries the first digits of its hash in its name. */
+    private void sheets() {
+        for (String name : names(folder.path().resolve("spec"))) {
+            Matcher frozen = FROZEN.matcher(name);
+            if (frozen.matches()) {
+                try {
+                    byte[] bytes =
+                            Files.readAllBytes(folder.path().resolve("spec").resolve(name));
+                    if (!Chain.hash(bytes).startsWith(frozen.group(2))) {
+                        damages.add(new Damage("spec/" + name, 0, "it is not the sheet that was kept under this name"));
+                    }
+                } catch (IOException e) {
+                    damages.add(new Damage("spec/" + name, 0, "it cannot be read: " + Folder.reason(e)));
+                }
+            }
+        }
+    }
+
+    /** The job revision and the sheet that a line names have to be there. */
+    private void references(BookRead book) {
+        for (Written written : book.lines()) {
+            if (written instanceof Line line && line.entry() instanceof Opening opening) {
+                plan(line, opening.jobSha256(), opening.sheet(), opening.sheetSha256());
+            } else if (written instanceof Line line && line.entry() instanceof Plan plan) {
+                plan(line, plan.jobSha256(), plan.sheet(), plan.sheetSha256());
+            }
+        }
+    }
+
+    private void plan(Line line, String job, String sheet, String sheetHash) {
+        String file = line.shift() + "." + line.book();
+        if (job != null && !revisions.contains(job)) {
+            damages.add(new Damage(file, line.row(), "plan not found: no line of job.jsonl has the hash it names"));
+        }
+        if (sheet != null
+                && sheetHash != null
+                && folder.frozenSheet(sheet, sheetHash).isEmpty()) {
+            damages.add(new Damage(
+                    file, line.row(), "plan not found: no sheet " + sheet + " in spec/ has the hash it names"));
+        }
+    }
+
+    /** The first line of a shift names a line of the book's files before, or nothing. */
+    private void shiftBefore() {
+        folder.files().forEach((name, path) -> {
+            Set<String> before = hashes.computeIfAbsent(name.book(), book -> new HashSet<>());
+            try {
+                List<RawLine> lines = Chain.walk(Recovery.read(path), null).lines();
+                if (!lines.isEmpty()) {
+                    String prev = Chain.prev(lines.get(0).bytes()).orElse(Chain.NOTHING_BEFORE);
+                    boolean first = name.revision() == 1 && name.name().segment() == 'a';
+                    if (first && !prev.equals(Chain.NOTHING_BEFORE) && !before.contains(prev)) {
+                        damages.add(new Damage(
+                                name.name().text(), 1, "it goes on from a line that no file of its book holds"));
+                    }
+                }
+                lines.forEach(line -> before.add(Chain.hash(line.bytes())));
+            } catch (IOException e) {
+                return;
+            }
+        });
+    }
+
+    private List<String> helpers() {
+        List<String> helpers = new ArrayList<>();
+        for (String name : names(folder.path().resolve("diary"))) {
+            if (FileName.diary(name).isEmpty()) {
+                helpers.add("diary/" + name);
+            }
+        }
+        return List.copyOf(helpers);
+    }
+
+    private static List<String> names(Path folder) {
+        try {
+            return Folder.names(folder);
+        } catch (IOException e) {
+            return List.of();
+        }
+    }
+}
