@@ -107,8 +107,8 @@ final class JobText {
         if (!field.words().isEmpty()) {
             return field.name() + " as one of " + String.join(", ", field.words());
         }
-        String help = field.help().isEmpty() ? field.label() : field.help();
-        return (field.measure().isPresent() ? field.name() + " with its unit: " : field.name() + ": ") + help;
+        String key = field.measure().isPresent() ? field.name() + " with its unit behind it" : field.name();
+        return field.help().isEmpty() ? key : key + ": " + field.help();
     }
 
     private interface Inside {
@@ -198,7 +198,6 @@ final class JobText {
         return keys().stream()
                 .filter(known -> known.startsWith(key) || key.startsWith(known) || distance(known, key) <= 2)
                 .min(Comparator.comparing(known -> distance(known, key)))
-                .map(known -> "is " + known + " meant?")
                 .orElse("");
     }
 

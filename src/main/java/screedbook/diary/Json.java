@@ -139,6 +139,7 @@ final class Json {
                 if (in.nextToken() != JsonToken.START_OBJECT) {
                     throw not(in, "it does not begin with an object in braces");
                 }
+                places.put("", in.currentTokenLocation().getLineNr());
                 Map<String, Object> object = object(in, "");
                 if (in.nextToken() != null) {
                     throw not(in, "something stands behind the object");
