@@ -61,9 +61,10 @@ class RoomsTest {
         rooms.put("picture", uses("unit calc entry job spec tally check"));
         rooms.put("report", uses("unit calc entry job spec tally check picture", CSV, JSON));
         rooms.put("desk", uses("unit calc entry job spec tally check picture"));
-        rooms.put("command", uses("unit calc entry job diary spec tally check picture report", ARGUMENTS));
-        rooms.put("term", uses("unit calc entry job diary spec tally check picture report desk", TERMINAL));
-        rooms.put("Main", uses("unit calc entry job diary spec tally check picture report desk command term"));
+        rooms.put("shelf", uses("unit entry job diary spec tally check"));
+        rooms.put("command", uses("unit calc entry job diary spec tally check picture report shelf", ARGUMENTS));
+        rooms.put("term", uses("unit calc entry job diary spec tally check picture report desk shelf", TERMINAL));
+        rooms.put("Main", uses("unit calc entry job diary spec tally check picture report desk shelf command term"));
         return rooms;
     }
 

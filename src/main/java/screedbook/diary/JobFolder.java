@@ -14,7 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeSet;
+import java.util.TreeMap;
 import screedbook.entry.Aside;
 import screedbook.entry.Damage;
 import screedbook.entry.Day;
@@ -99,9 +99,15 @@ public final class JobFolder {
 
     /** The shifts that have a diary, oldest first. */
     public List<ShiftId> shifts() {
-        TreeSet<ShiftId> shifts = new TreeSet<>();
-        files().keySet().forEach(name -> shifts.add(name.shift()));
-        return List.copyOf(shifts);
+        return List.copyOf(paths().keySet());
+    }
+
+    /** The diary files of every shift, oldest shift first; those of a shift in the order in which they are read. */
+    public Map<ShiftId, List<Path>> paths() {
+        Map<ShiftId, List<Path>> shifts = new TreeMap<>();
+        files().forEach((name, path) ->
+                shifts.computeIfAbsent(name.shift(), shift -> new ArrayList<>()).add(path));
+        return shifts;
     }
 
     /** A shift with all its books; what is damaged is told and stops nothing. */

@@ -30,22 +30,40 @@ public record ToDate(
 
     /** These figures and another shift's, by the job that was in force in it. */
     public ToDate and(Day day, Job job) {
+        return plus(of(day, job));
+    }
+
+    /** One shift's figures, by the job that was in force in it. */
+    public static ToDate of(Day day, Job job) {
         Loads loads = Loads.of(day, Measure.LOAD.unit(job.system()));
-        List<Tons> items = Groups.of(loads, job).stream()
-                .filter(t -> t.by() == Tons.By.PAY_ITEM)
-                .toList();
-        Map<String, Amount> pays = new TreeMap<>(pay);
-        Map<String, Integer> counts = new TreeMap<>(this.loads);
-        for (Tons each : items) {
-            pays.merge(each.of(), each.pay(), Amount::plus);
-            counts.merge(each.of(), each.loads(), Integer::sum);
+        Map<String, Amount> pay = new TreeMap<>();
+        Map<String, Integer> counts = new TreeMap<>();
+        for (Tons each : Groups.of(loads, job)) {
+            if (each.by() == Tons.By.PAY_ITEM) {
+                pay.put(each.of(), each.pay());
+                counts.put(each.of(), each.loads());
+            }
         }
+        return new ToDate(
+                Map.copyOf(pay),
+                Map.copyOf(counts),
+                Dues.tackSamples(day),
+                List.of(day.shift()),
+                loads.left().size() + day.uncounted().size());
+    }
+
+    /** These figures and those of other shifts. */
+    public ToDate plus(ToDate other) {
+        Map<String, Amount> pays = new TreeMap<>(pay);
+        other.pay.forEach((item, tons) -> pays.merge(item, tons, Amount::plus));
+        Map<String, Integer> counts = new TreeMap<>(loads);
+        other.loads.forEach((item, count) -> counts.merge(item, count, Integer::sum));
         return new ToDate(
                 Map.copyOf(pays),
                 Map.copyOf(counts),
-                tackSamples + Dues.tackSamples(day),
-                Stream.concat(shifts.stream(), Stream.of(day.shift())).toList(),
-                uncounted + loads.left().size() + day.uncounted().size());
+                tackSamples + other.tackSamples,
+                Stream.concat(shifts.stream(), other.shifts.stream()).toList(),
+                uncounted + other.uncounted);
     }
 
     /** A day as it stood at a moment: only lines keyed before it. Lines that cannot be read have no time and stay. */

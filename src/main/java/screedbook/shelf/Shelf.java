@@ -1,0 +1,137 @@
+package screedbook.shelf;
+
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import screedbook.check.Ground;
+import screedbook.diary.BookRead;
+import screedbook.diary.JobFolder;
+import screedbook.diary.ShiftRead;
+import screedbook.entry.Closing;
+import screedbook.entry.Day;
+import screedbook.entry.Line;
+import screedbook.entry.Seal;
+import screedbook.entry.ShiftId;
+import screedbook.entry.Standing;
+import screedbook.entry.Written;
+import screedbook.tally.ToDate;
+import screedbook.tally.Totals;
+
+/** One job's folder with everything its shifts are judged by, read together. For one thread. */
+public final class Shelf {
+    private final JobFolder folder;
+    private final Agreements agreements;
+    private final Before before;
+
+    private Shelf(JobFolder folder) {
+        this.folder = folder;
+        this.agreements = new Agreements(folder);
+        this.before = new Before(folder, agreements);
+    }
+
+    /** The job in a folder; nothing is read yet. */
+    public static Shelf at(Path folder) {
+        return of(JobFolder.at(folder));
+    }
+
+    /** A job whose record may have gone on in other folders. */
+    public static Shelf of(JobFolder folder) {
+        return new Shelf(folder);
+    }
+
+    public JobFolder folder() {
+        return folder;
+    }
+
+    /** The shifts that have a diary, oldest first. */
+    public List<ShiftId> shifts() {
+        return folder.shifts();
+    }
+
+    /**
+     * What each line of a day is judged by: the job revision and the sheet that its book's opening or plan line names
+     * by hash; empty where there is none of that hash.
+     */
+    public Ground ground(Day day) {
+        return agreements.ground(day);
+    }
+
+    /** What the shifts before one come to, by the lines that were keyed before a moment. */
+    public ToDate before(ShiftId shift, OffsetDateTime until) {
+        return before.of(shift, until);
+    }
+
+    /** A shift as it stood at its close, or at its last line while it is open. */
+    public ShiftFile shift(ShiftId id) {
+        return file(folder.shift(id), null);
+    }
+
+    /**
+     * A shift as it stands.
+     *
+     * @param now until when checks may be due and earlier shifts count, while it is open; the totals of a closed
+     *     shift have its own moment and are always the same
+     */
+    public ShiftFile shift(ShiftId id, OffsetDateTime now) {
+        return file(folder.shift(id), now);
+    }
+
+    private ShiftFile file(ShiftRead read, OffsetDateTime now) {
+        Day day = read.day();
+        OffsetDateTime moment = moment(day, now);
+        Ground ground = ground(day);
+        ToDate earlier = before(read.shift(), moment);
+        Totals totals = totals(day, ground, earlier, moment);
+        List<Seal> seals = read.books().stream()
+                .map(BookRead::seal)
+                .flatMap(Optional::stream)
+                .toList();
+        return new ShiftFile(read, ground, earlier, totals, seals);
+    }
+
+    /** The totals of a day by the job in force; without one, what can be added up without a plan. */
+    public Totals totals(Day day, Ground ground, ToDate earlier, OffsetDateTime now) {
+        return ground.job()
+                .map(job -> Totals.of(day, job, earlier, now))
+                .orElseGet(() -> NoPlan.totals(day, earlier, now));
+    }
+
+    private static OffsetDateTime moment(Day day, OffsetDateTime now) {
+        Optional<OffsetDateTime> closed = closed(day);
+        if (closed.isPresent()) {
+            return closed.get();
+        }
+        return now != null ? now : last(day);
+    }
+
+    /**
+     * When the last of a shift's books was closed for the first time; empty while one is open. What comes behind the
+     * close does not move it.
+     */
+    public static Optional<OffsetDateTime> closed(Day day) {
+        if (!day.closed()) {
+            return Optional.empty();
+        }
+        Map<String, OffsetDateTime> books = new HashMap<>();
+        for (Standing<?> each : day.all()) {
+            if (each.entry() instanceof Closing) {
+                books.putIfAbsent(each.line().book(), each.line().keyed());
+            }
+        }
+        return books.values().stream().max(Comparator.comparing(OffsetDateTime::toInstant));
+    }
+
+    /** When the last line was keyed; of a shift without one, a time when it must be over. */
+    private static OffsetDateTime last(Day day) {
+        OffsetDateTime last = null;
+        for (Written each : day.written()) {
+            last = each instanceof Line line ? line.keyed() : last;
+        }
+        return last == null ? day.shift().date().plusDays(2).atStartOfDay().atOffset(ZoneOffset.UTC) : last;
+    }
+}
