@@ -1,5 +1,6 @@
 package screedbook.entry;
 
+import java.lang.reflect.Constructor;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
@@ -19,7 +20,7 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import screedbook.unit.Amount;
 import screedbook.unit.Measure;
-import screedbook.unit.Unit;
+import screedbook.unit.UnitSystem;
 
 /**
  * Records read as blanks: any record whose components carry a {@link Blank} turns into plain values (text, decimal
@@ -130,6 +131,37 @@ public final class Fields {
         return new Built<>(value, List.copyOf(reading.slips), List.copyOf(reading.unknown));
     }
 
+    /**
+     * How a record class is made, looked up once: its component types, the blank of each component (none for a group),
+     * and its constructor.
+     */
+    private record Shape(Class<?>[] types, List<Optional<Field>> fields, Constructor<?> constructor) {
+        private static final Map<Class<?>, Shape> SHAPES = new ConcurrentHashMap<>();
+
+        static Shape of(Class<?> type) {
+            return SHAPES.computeIfAbsent(type, Shape::read);
+        }
+
+        private static Shape read(Class<?> type) {
+            RecordComponent[] components = type.getRecordComponents();
+            Class<?>[] types = new Class<?>[components.length];
+            List<Optional<Field>> fields = new ArrayList<>();
+            for (int i = 0; i < components.length; i++) {
+                RecordComponent component = components[i];
+                types[i] = component.getType();
+                fields.add(Optional.ofNullable(component.getAnnotation(Blank.class))
+                        .map(blank -> field(component, blank, List.of(component))));
+            }
+            try {
+                Constructor<?> constructor = type.getDeclaredConstructor(types);
+                constructor.setAccessible(true);
+                return new Shape(types, fields, constructor);
+            } catch (NoSuchMethodException e) {
+                throw new IllegalStateException(type.getName(), e);
+            }
+        }
+    }
+
     /** One record, and the records inside it, being read. */
     private static final class Reading {
         private final List<Built.Slip> slips = new ArrayList<>();
@@ -149,28 +181,21 @@ public final class Fields {
         }
 
         private Object group(Class<?> type, String path, Map<String, Object> values, Set<String> claimed) {
-            RecordComponent[] components = type.getRecordComponents();
-            Object[] arguments = new Object[components.length];
-            Class<?>[] types = new Class<?>[components.length];
-            for (int i = 0; i < components.length; i++) {
-                types[i] = components[i].getType();
-                Blank blank = components[i].getAnnotation(Blank.class);
-                arguments[i] = blank == null
-                        ? group(types[i], path, values, claimed)
-                        : component(components[i], blank, path, values, claimed);
+            Shape shape = Shape.of(type);
+            Object[] arguments = new Object[shape.types().length];
+            for (int i = 0; i < arguments.length; i++) {
+                arguments[i] = shape.fields().get(i).isEmpty()
+                        ? group(shape.types()[i], path, values, claimed)
+                        : component(shape.fields().get(i).get(), path, values, claimed);
             }
             try {
-                var constructor = type.getDeclaredConstructor(types);
-                constructor.setAccessible(true);
-                return constructor.newInstance(arguments);
+                return shape.constructor().newInstance(arguments);
             } catch (ReflectiveOperationException e) {
                 throw new IllegalStateException(type.getName(), e);
             }
         }
 
-        private Object component(
-                RecordComponent component, Blank blank, String path, Map<String, Object> values, Set<String> claimed) {
-            Field field = field(component, blank, List.of(component));
+        private Object component(Field field, String path, Map<String, Object> values, Set<String> claimed) {
             if (field.measure().isPresent()) {
                 return amount(field, path, values, claimed);
             }
@@ -184,26 +209,17 @@ public final class Fields {
 
         private Object amount(Field field, String path, Map<String, Object> values, Set<String> claimed) {
             Object found = null;
-            for (Map.Entry<String, Object> each : values.entrySet()) {
-                Optional<Unit> unit = suffix(field, each.getKey());
-                if (unit.isPresent()) {
-                    claimed.add(each.getKey());
-                    if (each.getValue() instanceof BigDecimal number) {
-                        found = new Amount(number, unit.get());
+            for (UnitSystem system : UnitSystem.values()) {
+                String key = field.key(system);
+                if (values.containsKey(key) && claimed.add(key)) {
+                    if (values.get(key) instanceof BigDecimal number) {
+                        found = new Amount(number, field.measure().get().unit(system));
                     } else {
-                        slip(path + each.getKey(), each.getValue(), "a number");
+                        slip(path + key, values.get(key), "a number");
                     }
                 }
             }
             return found;
-        }
-
-        private static Optional<Unit> suffix(Field field, String key) {
-            if (!key.startsWith(field.name() + "_")) {
-                return Optional.empty();
-            }
-            return Unit.ofSuffix(key.substring(field.name().length() + 1))
-                    .filter(unit -> field.measure().get().takes(unit));
         }
 
         private Object slip(String path, Object seen, String right) {
