@@ -130,7 +130,7 @@ public final class JobFolder {
     /** Every diary file with its path, by shift, book, revision and segment; the first folder that has a name counts. */
     Map<FileName.Diary, Path> files() {
         Map<FileName.Diary, Path> found = new LinkedHashMap<>();
-        for (Path diary : diaries) {
+        for (Path diary : GoesOn.followed(diaries)) {
             for (String text : names(diary)) {
                 FileName.diary(text).ifPresent(name -> found.putIfAbsent(name, diary.resolve(text)));
             }
@@ -154,7 +154,8 @@ public final class JobFolder {
     }
 
     /**
-     * Opens a shift's book for writing. After its close it goes on in the file of the next revision.
+     * Opens a shift's book for writing. After its close it goes on in the file of the next revision; after a dead disk
+     * in the folder of its newest segment.
      *
      * @param book its name; see {@link #bookName(String)}
      * @param job the id of the job, as it stands in every line
@@ -172,7 +173,14 @@ public final class JobFolder {
         BookRead read = book(shift, book);
         FileName name = FileName.of(shift, book, revision(read));
         Optional<String> before = lastHash(shift, book, name);
-        Path diary = diaries.get(0);
+        Path diary = newest(name);
+        Optional<GoesOn> elsewhere = GoesOn.of(diary, name).filter(note -> !has(note.file()));
+        if (elsewhere.isPresent()) {
+            return new Opened.No(new Refused(
+                    name.text() + " went on in " + elsewhere.get().file() + " in "
+                            + elsewhere.get().folder() + ", and that file is not there now",
+                    false));
+        }
         Access access = LineFile.open(diary, name, Book.words(who, now), before.orElse(Chain.NOTHING_BEFORE), channels);
         if (access instanceof Access.Taken taken) {
             return new Opened.Held(Book.heldBy(taken.words()));
@@ -206,6 +214,21 @@ public final class JobFolder {
                 java.math.BigDecimal.valueOf(torn.count()),
                 torn.hash());
         return new Unwritten(null, who, Source.LIVE, entry, Aside.NONE);
+    }
+
+    private boolean has(String file) {
+        return files().keySet().stream().anyMatch(name -> name.name().text().equals(file));
+    }
+
+    /** The folder of the newest segment of a diary; the job's own when there is none yet. */
+    private Path newest(FileName name) {
+        Path newest = diaries.get(0);
+        for (Map.Entry<FileName.Diary, Path> each : files().entrySet()) {
+            if (each.getKey().name().stem().equals(name.stem())) {
+                newest = each.getValue().getParent();
+            }
+        }
+        return newest;
     }
 
     private BookRead book(ShiftId shift, String book) {

@@ -97,12 +97,16 @@ final class LineFile implements AutoCloseable {
 
     /**
      * Goes on in the next segment, in this folder or another, from the last line that counts. This file is not touched
-     * again. When it cannot be done this file can be asked once more, with another folder.
+     * again, but a note beside it tells of another folder. When it cannot be done this file can be asked once more, with another folder.
      */
     Access continueIn(Path folder) {
         dead = dead == null ? refusal(Cause.PUT_AWAY, "the record goes on in another file") : dead;
         closeQuietly(channel);
-        return new Recovery(folder, name, place.holder(), head, place.channels()).goOn(place.holds());
+        Access access = new Recovery(folder, name, place.holder(), head, place.channels()).goOn(place.holds());
+        if (access instanceof Access.Opened opened && !folder.equals(place.folder())) {
+            GoesOn.note(place.folder(), name, opened.file().name(), folder, place.channels());
+        }
+        return access;
     }
 
     /** Puts a helper beside this file, as a whole and forced. */

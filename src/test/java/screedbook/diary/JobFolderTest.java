@@ -227,6 +227,45 @@ class JobFolderTest {
     }
 
     @Test
+    void aRecordThatWentOnElsewhereGoesOnThereAgainAndNotHere() throws IOException {
+        Path stick = temporary.resolve("stick");
+        try (Book book = Shifts.open(job, Shifts.THIRD, "paver")) {
+            Shifts.saved(book, Shifts.opening(), Shifts.ticket(1));
+            assertThat(book.continueIn(stick).join()).isEmpty();
+            Shifts.saved(book, Shifts.ticket(2));
+        }
+        byte[] first = Files.readAllBytes(job.resolve("diary/2026-06-03-day.paver.jsonl"));
+        try (Book book = Shifts.open(job, Shifts.THIRD, "paver")) {
+            Receipt third = Shifts.saved(book, Shifts.ticket(3)).receipts().get(0);
+            assertThat(third.file()).isEqualTo("2026-06-03-day.paver-b.jsonl");
+            assertThat(third.line().n()).isEqualTo(4);
+        }
+        assertThat(JobFolder.at(job).shift(Shifts.THIRD).day().standing(Ticket.class))
+                .hasSize(3);
+
+        Files.move(stick, temporary.resolve("pulled"));
+        Opened opened = JobFolder.at(job).open(Shifts.THIRD, "paver", "harrow-bend", "RK", Shifts.NOON);
+        assertThat(opened).isInstanceOf(Opened.No.class);
+        assertThat(((Opened.No) opened).refused().said())
+                .contains("went on in 2026-06-03-day.paver-b.jsonl in " + stick);
+        assertThat(Files.readAllBytes(job.resolve("diary/2026-06-03-day.paver.jsonl")))
+                .isEqualTo(first);
+
+        Files.copy(
+                temporary.resolve("pulled/2026-06-03-day.paver-b.jsonl"),
+                job.resolve("diary/2026-06-03-day.paver-b.jsonl"));
+        try (Book book = Shifts.open(job, Shifts.THIRD, "paver")) {
+            assertThat(Shifts.saved(book, Shifts.closing())
+                            .receipts()
+                            .get(0)
+                            .line()
+                            .n())
+                    .isEqualTo(5);
+        }
+        assertThat(Verify.of(JobFolder.at(job)).damages()).isEmpty();
+    }
+
+    @Test
     void aFullDiskKeepsTheEntriesBeforeAndSaysThatTheSamePlaceMayBeTriedAgain() {
         BadDisk disk = new BadDisk();
         try (Book book = Shifts.ready(job, Shifts.THIRD, "paver", disk).book()) {
