@@ -101,7 +101,7 @@ public record Day(ShiftId shift, List<Written> written, List<Standing<?>> all, L
                 open.remove(each.line().book());
             }
         }
-        return !all.isEmpty() && open.isEmpty();
+        return open.isEmpty() && all.stream().anyMatch(s -> s.entry() instanceof Closing);
     }
 
     /** Lines that stand behind the closing of their book. */

@@ -9,7 +9,7 @@ import screedbook.entry.Moment;
 
 /** A field of characters with a clock along its foot and room for figures at its left. */
 final class Plot {
-    /** Columns at the left for a figure of four digits and a space. */
+    /** Columns at the left for a figure of four digits and an upright. */
     static final int MARGIN = 5;
 
     private static final int[] STEPS = {5, 10, 15, 30, 60, 120, 180, 240, 360, 720, 1440};
@@ -26,6 +26,9 @@ final class Plot {
         this.cells = new char[Math.max(0, height)][this.width];
         for (char[] row : cells) {
             Arrays.fill(row, ' ');
+        }
+        for (int row = 0; row < rows(); row++) {
+            put(row, MARGIN - 1, '|');
         }
         this.begins = begins;
         this.seconds = Math.max(1, Duration.between(begins, ends).toSeconds());

@@ -125,6 +125,20 @@ final class Runs {
             return finished(name, merged, length, area, weight, rate);
         }
 
+        /** The lift noted; else the one in which the pull lies; else the only one of the job. */
+        private Optional<Job.Lift> planned() {
+            if (lift != null) {
+                return job.lift(lift);
+            }
+            List<Job.Lift> of = job.pulls().stream()
+                    .filter(p -> p.name().equals(pull))
+                    .flatMap(p -> job.lift(p.lift()).stream())
+                    .distinct()
+                    .toList();
+            List<Job.Lift> any = of.isEmpty() ? job.lifts() : of;
+            return any.size() == 1 ? Optional.of(any.get(0)) : Optional.empty();
+        }
+
         private Run finished(
                 String name,
                 List<Run.Piece> merged,
@@ -132,7 +146,7 @@ final class Runs {
                 Optional<Amount> area,
                 Amount weight,
                 Optional<Amount> rate) {
-            Optional<Job.Lift> planned = job.lift(lift);
+            Optional<Job.Lift> planned = planned();
             Optional<UnitWeight> unitWeight = job.mix(planned.map(Job.Lift::mix).orElse(mix))
                     .or(() -> job.mix(mix))
                     .map(UnitWeight::of);

@@ -36,11 +36,11 @@ class StripsTest {
     void aLoadBelowTheLimitIsASignOfItsOwnOnOrUnderTheLine() {
         String drawn = drawn(HeatStrip.of(DOTS, Optional.of(new BigDecimal("270")), 45, 6));
         assertThat(drawn).isEqualTo("""
-                 301           .
-                     .   .               .                  .
-                                   .                  .
-                 270 ----------------------------------------
-                 264                            #
+                 301|          .
+                    |.   .               .                  .
+                    |              .                  .
+                 270|----------------------------------------
+                 264|                           #
                            20:30     20:45     21:00
                 """.stripTrailing());
     }
@@ -49,8 +49,8 @@ class StripsTest {
     void threeLinesAreEnough() {
         String drawn = drawn(HeatStrip.of(DOTS, Optional.of(new BigDecimal("270")), 45, 3));
         assertThat(drawn).isEqualTo("""
-                 301 .   .     .   .     .            .     .
-                 270 ---------------------------#------------
+                 301|.   .     .   .     .            .     .
+                 270|---------------------------#------------
                            20:30     20:45     21:00
                 """.stripTrailing());
     }
@@ -64,11 +64,11 @@ class StripsTest {
                 dot(40, "85", false),
                 dot(46, "107", false));
         assertThat(drawn(TonsStrip.of(dots, 40, 6))).isEqualTo("""
-                 107                                   .
-                                                  .----
-                             .--------------------
-                         .---
-                     .---
+                 107|                                  .
+                    |                             .----
+                    |        .--------------------
+                    |    .---
+                    |.---
                             20:30      20:45      21:00
                 """.stripTrailing());
     }

@@ -23,6 +23,7 @@ import screedbook.entry.ShiftId;
 import screedbook.entry.Source;
 import screedbook.entry.Unreadable;
 import screedbook.entry.Written;
+import screedbook.unit.Unit;
 
 /** A shift being keyed in a test: one book, every line a minute after the one before. Invented throughout. */
 public final class Shift {
@@ -123,7 +124,9 @@ public final class Shift {
 
     private static Object plain(Class<? extends Record> type, String key, String text) {
         for (Field field : Fields.of(type)) {
-            boolean measured = field.measure().isPresent() && key.startsWith(field.name() + "_");
+            boolean measured = field.measure().isPresent()
+                    && key.startsWith(field.name() + "_")
+                    && Unit.ofSuffix(key.substring(field.name().length() + 1)).isPresent();
             boolean number =
                     field.name().equals(key) && (field.type() == Integer.class || field.type() == BigDecimal.class);
             if (measured || number) {

@@ -1,0 +1,69 @@
+package screedbook.report;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import screedbook.calc.HeatIndex;
+import screedbook.entry.Day;
+import screedbook.entry.Standing;
+import screedbook.entry.Tack;
+import screedbook.entry.Ticket;
+import screedbook.entry.Weather;
+import screedbook.unit.Amount;
+import screedbook.unit.Unit;
+
+/** Short reminders that go with what a shift did, each with its source; no advice, and no safety plan. */
+final class Cautions {
+    /** What governs. It stands on every page. */
+    static final String GOVERNS =
+            "This is not a safety plan. Limits come from the sheet chosen for the job; the contract"
+                    + " documents, the engineer, local codes and licensed practice govern.";
+
+    private static final String TRUCKS =
+            "Tickets only from a stopped truck, seen by its driver; people on foot stay clear"
+                    + " of what backs up (NIOSH in-house fatality reports 2002-06, 2005-10, 2007-02).";
+    private static final String BURNS =
+            "Hot mix and hot tack burn: running water at once for 20 minutes or more, nothing"
+                    + " pulled off the skin, medical care (Cornell Local Roads Program, burns).";
+    private static final String NIGHT =
+            "By night, be seen: light where people walk and work (NCHRP Report 498 is the guide to levels).";
+    private static final BigDecimal WARM = new BigDecimal("91");
+
+    private Cautions() {}
+
+    static List<String> of(Day day) {
+        List<String> said = new ArrayList<>();
+        boolean loads = !day.standing(Ticket.class).isEmpty();
+        if (loads) {
+            said.add(TRUCKS);
+        }
+        if (loads || !day.standing(Tack.class).isEmpty()) {
+            said.add(BURNS);
+        }
+        if (day.shift().word().equals("night")) {
+            said.add(NIGHT);
+        }
+        hottest(day).filter(h -> h.value().compareTo(WARM) >= 0).ifPresent(h -> said.add(heat(h)));
+        return said;
+    }
+
+    /** OSHA, Using the Heat Index: A Guide for Employers: from 91 °F on moderate, from 103 high, above 115 very high. */
+    private static String heat(Amount index) {
+        return "Heat index up to " + index.value().setScale(0, RoundingMode.HALF_UP)
+                + " °F in the shade: water, rest and"
+                + " shade are planned from 91 on, and full sun adds up to 15 (OSHA, Using the Heat Index: A Guide for"
+                + " Employers).";
+    }
+
+    private static Optional<Amount> hottest(Day day) {
+        return day.standing(Weather.class).stream()
+                .map(Standing::entry)
+                .filter(w -> w.air() != null && w.humidity() != null)
+                .flatMap(w -> HeatIndex.of(w.air(), w.humidity().value()).stream())
+                .map(a -> a.to(Unit.DEG_F))
+                .max(Comparator.naturalOrder());
+    }
+}

@@ -1,0 +1,195 @@
+package screedbook.report;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import screedbook.check.Finding;
+import screedbook.check.Sort;
+import screedbook.entry.Answer;
+import screedbook.entry.Closing;
+import screedbook.entry.Moment;
+import screedbook.entry.Ref;
+import screedbook.entry.Review;
+import screedbook.entry.Standing;
+import screedbook.entry.Ticket;
+import screedbook.tally.Load;
+
+/** The head of the page: what waits for the supervisor, and what was placed outside limits with its answers. */
+final class Decisions {
+    /** Findings of one rule that are told one by one; more are told together. */
+    private static final int SINGLY = 4;
+
+    private static final Map<Sort, Integer> ORDER =
+            Map.of(Sort.OUTSIDE, 0, Sort.DOES_NOT_ADD_UP, 1, Sort.LOOK_AGAIN, 2, Sort.MISSING, 3);
+
+    private final DayPaper paper;
+    private final Entries entries;
+    private final Leaf leaf;
+
+    Decisions(DayPaper paper, Entries entries, Leaf leaf) {
+        this.paper = paper;
+        this.entries = entries;
+        this.leaf = leaf;
+    }
+
+    void write() {
+        leaf.heading("NEEDS A DECISION FROM YOU");
+        int before = leaf.lines().size();
+        record();
+        unanswered();
+        if (leaf.lines().size() == before) {
+            leaf.say(1, "nothing");
+        }
+        leaf.heading("PLACED OUTSIDE LIMITS: WHO KNEW, WHO ALLOWED");
+        List<Finding> placed = paper.findings().stream()
+                .filter(f -> f.sort() == Sort.OUTSIDE && placed(f))
+                .toList();
+        placed.stream().filter(Finding::answered).forEach(this::whole);
+        groups(placed.stream().filter(f -> !f.answered()).toList(), ": no answer kept");
+        if (placed.isEmpty()) {
+            leaf.say(1, "nothing found");
+        }
+        others();
+    }
+
+    /** Findings of the other sorts that were answered: nothing is left to decide, all stays to be seen. */
+    private void others() {
+        List<Finding> answered = paper.findings().stream()
+                .filter(f -> f.answered() && (f.sort() != Sort.OUTSIDE || !placed(f)))
+                .toList();
+        if (!answered.isEmpty()) {
+            leaf.heading("ALSO FOUND, AND ANSWERED");
+            answered.forEach(this::whole);
+        }
+    }
+
+    /** What the record itself leaves open. */
+    private void record() {
+        if (paper.agreed().isEmpty() || paper.sheet().isEmpty()) {
+            leaf.say(
+                    1,
+                    "plan not found: the " + (paper.agreed().isEmpty() ? "job revision" : "limit sheet")
+                            + " that was in force is not in the job's folder; nothing is judged by another");
+        }
+        paper.day().last(Closing.class).map(Standing::entry).ifPresent(this::disagreed);
+        paper.day()
+                .last(Review.class)
+                .filter(r -> r.entry().says() == Review.Says.RETURNED)
+                .ifPresent(r -> leaf.say(
+                        1,
+                        "returned by " + r.line().who()
+                                + Entries.phrases(":", r.entry().text())));
+        int lines = paper.day().uncounted().size();
+        if (lines > 0) {
+            leaf.say(1, Leaf.many(lines, "line") + " not read, in no total; see the last part");
+        }
+        if (!paper.totals().left().isEmpty()) {
+            leaf.say(
+                    1,
+                    Leaf.many(paper.totals().left().size(), "entry", "entries")
+                            + " not counted, or not in full; see the last part");
+        }
+        if (!paper.day().adrift().isEmpty()) {
+            leaf.say(
+                    1,
+                    Leaf.many(paper.day().adrift().size(), "correction or answer", "corrections or answers")
+                            + " to an entry that is not there");
+        }
+        if (!paper.day().closed()) {
+            leaf.say(1, "the shift is not closed; its last lines are not protected yet");
+        }
+    }
+
+    private void disagreed(Closing closing) {
+        if (closing.theirs() != null && closing.theirs().agreed() == Closing.Agreed.NO) {
+            String name = closing.theirs().theirName();
+            leaf.say(
+                    1,
+                    "figures not agreed by " + (name == null ? "the contractor's representative" : name)
+                            + Entries.phrases(":", closing.theirs().why()));
+        }
+    }
+
+    private void unanswered() {
+        groups(
+                paper.findings().stream()
+                        .filter(f -> !f.answered() && (f.sort() != Sort.OUTSIDE || placed(f)))
+                        .sorted(Comparator.comparing((Finding f) -> ORDER.get(f.sort())))
+                        .toList(),
+                "");
+    }
+
+    /** Whether a finding speaks of something that stayed: anything but a load that was not placed. */
+    private boolean placed(Finding finding) {
+        return finding.of().isEmpty()
+                || entries.find(finding.of().get(0))
+                        .map(s -> !(s.entry() instanceof Ticket t) || Load.laid(t))
+                        .orElse(true);
+    }
+
+    private void groups(List<Finding> findings, String tail) {
+        Map<String, List<Finding>> rules = new LinkedHashMap<>();
+        findings.forEach(f -> rules.computeIfAbsent(f.sort() + f.rule(), r -> new ArrayList<>())
+                .add(f));
+        rules.values().forEach(list -> {
+            if (list.size() <= SINGLY) {
+                list.forEach(f -> leaf.say(1, text(f) + tail));
+            } else {
+                together(list, tail);
+            }
+        });
+    }
+
+    private void together(List<Finding> findings, String tail) {
+        Finding first = findings.get(0);
+        String of = findings.stream()
+                .flatMap(f -> f.of().stream().limit(1))
+                .map(Ref::toString)
+                .collect(Collectors.joining(", "));
+        leaf.say(
+                1,
+                first.sort().mark() + "  " + findings.size() + " findings of one rule, the first: " + seen(first)
+                        + "; entries " + of + tail);
+    }
+
+    private String text(Finding finding) {
+        String of = finding.of().isEmpty() ? "" : entries.name(finding.of().get(0)) + ": ";
+        return finding.sort().mark() + "  " + of + seen(finding);
+    }
+
+    private static String seen(Finding finding) {
+        String limit = finding.limit().isEmpty() ? "" : ", " + finding.limit();
+        String clause = finding.clause().isEmpty() ? "" : " (" + finding.clause() + ")";
+        return finding.seen() + limit + clause;
+    }
+
+    /** A finding with all that was answered to it. */
+    void whole(Finding finding) {
+        leaf.say(1, text(finding));
+        if (!finding.of().isEmpty()) {
+            entries.find(finding.of().get(0))
+                    .filter(s -> s.entry() instanceof Ticket)
+                    .ifPresent(s -> {
+                        Ticket.Fate fate = ((Ticket) s.entry()).fate();
+                        String said = Entries.phrases(
+                                "", fate.reason(), "decided by", fate.decidedBy(), "told to", fate.toldTo());
+                        if (!said.isEmpty()) {
+                            leaf.say(5, "on the ticket: " + said);
+                        }
+                    });
+        }
+        finding.answers().forEach(this::answer);
+    }
+
+    private void answer(Standing<Answer> answer) {
+        Answer a = answer.entry();
+        String when = answer.time() == null ? Moment.clock(answer.line().keyed()) : Moment.clock(answer.time());
+        leaf.say(
+                5,
+                when + " " + answer.line().who() + ": "
+                        + Entries.phrases("", a.text(), "decided by", a.decidedBy(), "told to", a.toldTo()));
+    }
+}

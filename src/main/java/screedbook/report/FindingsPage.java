@@ -1,0 +1,32 @@
+package screedbook.report;
+
+import java.util.List;
+import screedbook.check.Finding;
+import screedbook.check.Sort;
+
+/** Every finding of a shift as plain text, 80 columns wide, sort by sort, with its answers. */
+public final class FindingsPage {
+    private FindingsPage() {}
+
+    /** The page; every line ends with a line feed. */
+    public static String text(DayPaper paper) {
+        Leaf leaf = new Leaf(Leaf.PAPER);
+        Entries entries = new Entries(paper);
+        Decisions told = new Decisions(paper, entries, leaf);
+        leaf.ends(paper.jobName(), paper.day().shift().toString());
+        for (Sort sort : Sort.values()) {
+            List<Finding> of =
+                    paper.findings().stream().filter(f -> f.sort() == sort).toList();
+            if (!of.isEmpty()) {
+                leaf.heading(sort.text() + ", " + of.size());
+                of.forEach(told::whole);
+            }
+        }
+        if (paper.findings().isEmpty()) {
+            leaf.say(0, "nothing found");
+        }
+        leaf.blank();
+        leaf.say(0, Cautions.GOVERNS);
+        return String.join("\n", leaf.lines()) + "\n";
+    }
+}

@@ -1,0 +1,63 @@
+package screedbook.tally;
+
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.Objects;
+import java.util.Optional;
+import screedbook.entry.Day;
+import screedbook.entry.Field;
+import screedbook.entry.Opening;
+import screedbook.entry.Standing;
+import screedbook.entry.YesNo;
+import screedbook.job.Job;
+import screedbook.unit.Amount;
+import screedbook.unit.Unit;
+import screedbook.unit.UnitSystem;
+
+/** The little that a day's own lines say of its job, for totals where the job revision cannot be found. */
+public final class Unplanned {
+    private Unplanned() {}
+
+    /** A job with the lines' id, zone and units, and nothing planned: no width, no rate, no check is taken from elsewhere. */
+    public static Job job(Day day) {
+        String id = day.all().isEmpty() ? "" : day.all().get(0).line().job();
+        ZoneId zone = day.opening()
+                .map(Standing::entry)
+                .map(Opening::zone)
+                .flatMap(Unplanned::zone)
+                .orElse(ZoneOffset.UTC);
+        Job.Units units = day.all().stream()
+                .map(Unplanned::units)
+                .flatMap(Optional::stream)
+                .findFirst()
+                .orElse(Job.Units.US);
+        Amount never = Amount.of("0", Unit.MINUTE);
+        Job.Checks none = new Job.Checks(0, 0, null, never, never, never, null, 0, YesNo.NO, null);
+        return new Job(
+                        id, id, null, null, null, null, zone, units, null, null, null, null, null, null, null, null,
+                        null, null, null, null, null, null, none, null, null, null)
+                .settled();
+    }
+
+    private static Optional<ZoneId> zone(String name) {
+        return ZoneId.getAvailableZoneIds().contains(name) ? Optional.of(ZoneId.of(name)) : Optional.empty();
+    }
+
+    /** The system of an entry's first amount that tells. */
+    private static Optional<Job.Units> units(Standing<?> standing) {
+        Record entry = (Record) standing.entry();
+        return standing.entry().kind().fields().stream()
+                .map(field -> units(field, field.get(entry)))
+                .filter(Objects::nonNull)
+                .findFirst();
+    }
+
+    private static Job.Units units(Field field, Object value) {
+        if (field.measure().isEmpty() || !(value instanceof Amount amount)) {
+            return null;
+        }
+        boolean us = field.measure().get().unit(UnitSystem.US) == amount.unit();
+        boolean metric = field.measure().get().unit(UnitSystem.METRIC) == amount.unit();
+        return us == metric ? null : us ? Job.Units.US : Job.Units.METRIC;
+    }
+}

@@ -1,0 +1,300 @@
+package screedbook.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import screedbook.entry.Kind;
+import screedbook.spec.SpecSheet;
+import screedbook.tally.Jobs;
+import screedbook.tally.Shift;
+import screedbook.tally.ToDate;
+import screedbook.tally.Totals;
+import screedbook.tally.Unplanned;
+
+class DayPageTest {
+    /** The weights are worked out by hand beside {@code TotalsTest}, here with ticket 106 amended from 18.00 to 18.20 and no waste of a ticket. */
+    @Test
+    void thePageOfASmallShift() {
+        assertThat(DayPage.text(Sample.paper())).isEqualTo("""
+                Juniper Flat overlay                                              2026-06-03-day
+                job test-job; contract C-104; owner County of Juniper; contractor Bracken Paving
+                kept by RK; books paver
+                job revision 2; limit sheet practice d26f2c13                    page revision 2
+                ================================================================================
+
+                NEEDS A DECISION FROM YOU
+                 figures not agreed by J. Alder: 0.50 of the last ticket
+                 1 line not read, in no total; see the last part
+                 missing 08:30 ticket 106 (paver/10): no temperature at the paver, first 5 loads
+                   of a mix (the job's checks)
+
+                PLACED OUTSIDE LIMITS: WHO KNEW, WHO ALLOWED
+                 OUT 08:10 ticket 102 (paver/6): at the paver 264 °F, at least 270 °F (practice,
+                   PG 70)
+                     08:13 RK: spread at once, rollers close; decided by R. Kell; told to
+                       foreman
+
+                RECONCILIATION
+                                   loads  received T
+                 as kept here          5      101.70
+                 theirs, J. Alder      5      102.20
+                 difference            0       -0.50
+                 agreed: no; 0.50 of the last ticket
+                 controlling item 401-1; day charged: yes
+
+                LOADS AND TONS, T
+                 mix       loads  received  placed  for pay  first   last  T/h
+                 12.5-70A      5    101.70   76.20    75.70  08:00  08:30  116
+                 08:20 ticket 103 part placed, net 21.00 T, not placed 5.00 T; known by
+                   weigh-back
+                 08:22 ticket 104 rejected, net 20.50 T; boiled over; decided by R. Kell; told
+                   to foreman
+                 08:24 ticket 105 void at plant, net 19.00 T
+                 09:00 waste of the shift 0.50 T; cleanup
+
+                 for pay as kept here, T  previous  this shift  to date
+                 401-1                        0.00       75.70    75.70
+                 the pay office decides; previous: 0 closed shifts
+
+                SPREAD RATE
+                 pull      laid T   ft  yd²  lb/yd²  target     %  worth in
+                 A lift 2   72.20  500  667   216.6   220.0  98.5      1.97
+                 B lift 2    4.00   40   53   150.0   220.0  68.2      1.36
+                 A lift 2: 12+00 to 17+00
+                 B lift 2: 12+00 to 12+40
+                 an average over the area, judged against no lift limit
+
+                TACK
+                 on                shots   gal  at 60 °F  yd²  gal/yd² applied  residual
+                 CSS-1h on milled      1  40.0      39.2  667            0.059     0.034
+
+                MIX TEMPERATURES, °F
+                 mix                               readings  least   mean  most
+                 12.5-70A at the paver                    3    264  279.3   290
+                 12.5-70A not placed at the paver         1    231  231.0   231
+
+
+
+                test-job 2026-06-03-day  revision 2  seal 3f0c 9a7b e21d 4458        page 1 of 2
+                 at the paver, each placed load; the line is the least, # is outside
+                  290|.                                                                        .
+                     |
+                     |
+                  270|--------------------------------------------------------------------------
+                  264|                                    #
+                      08:00             08:05             08:10             08:15
+
+                WEATHER AND SURFACE
+                 air 58 °F in 1 reading; humidity 61 % in 1 reading; wind 6 mph in 1 reading;
+                   surface about to be paved 71 °F in 1 reading; sky clear; precipitation none;
+                   road dry
+
+                CHECKS DUE AND DONE
+                 check                done  asked          next
+                 temperature             3      4  shift closed
+                 surface temperature     1      1  shift closed
+                 weather                 1      1  shift closed
+                 spread rate             0      0  shift closed
+                 tack sample             0      1  shift closed
+
+                SAID AND SEEN
+                 09:05 instruction: leave the casting at 14+20 free; from R. Kell; answer: done
+                 14:20 mat at the north end 138 when opened; mat 138 °F
+
+                CORRECTIONS, LATE LINES, LINES NOT COUNTED
+                 RK 2026-06-03 07:16 struck paver/15 (other job's load): ticket 107 T121 21.00 T
+                 RK 2026-06-03 07:17 amended paver/10 net_ston: was 18.00, now 18.20 (read off
+                   the paper again)
+                 after the close: RK 2026-06-03 07:19 paver/20 note mat at the north end 138
+                   when opened
+                 2 entries keyed from notes, not as it happened
+                 not read: paver line 18: the line ends in the middle of a word
+
+                --------------------------------------------------------------------------------
+                Tickets only from a stopped truck, seen by its driver; people on foot stay clear
+                  of what backs up (NIOSH in-house fatality reports 2002-06, 2005-10, 2007-02).
+                Hot mix and hot tack burn: running water at once for 20 minutes or more, nothing
+                  pulled off the skin, medical care (Cornell Local Roads Program, burns).
+                This is not a safety plan. Limits come from the sheet chosen for the job; the
+                  contract documents, the engineer, local codes and licensed practice govern.
+                practice: common practice in asphalt paving; no document stands behind it.
+                The contract and its own documents govern; use this sheet where the contract
+                  names no figures.
+                Temperatures are in degrees F, thicknesses in inches, as they are commonly said.
+                seal paver 3f0c 9a7b e21d 4458 19 lines
+
+                test-job 2026-06-03-day  revision 2  seal 3f0c 9a7b e21d 4458        page 2 of 2
+                """);
+    }
+
+    /** 43.50 t x 1000 / (100 x 3.5) = 124.3; target 50 x 2.4 = 120; 124.3 / 2.4 = 52 mm. */
+    @Test
+    void aMetricShiftIsToldInMetricUnits() {
+        assertThat(DayPage.text(Sample.paper(Sample.metric(), Jobs.metric())))
+                .contains("""
+                         pull      laid t      m   m²  kg/m²  target      %  worth mm
+                         A lift 1   43.50  100.0  350  124.3   120.0  103.6        52
+                        """, "MIX TEMPERATURES, °C", "L/m² applied")
+                .doesNotContain(" T\n", "°F at", "yd²");
+    }
+
+    @Test
+    void aShiftWithoutAnEntryHasAPageToo() {
+        assertThat(DayPage.text(Sample.paper(Sample.empty(), Jobs.us())))
+                .contains(
+                        "kept by nobody; books none",
+                        "the shift is not closed",
+                        " no load\n",
+                        "no seal: no book of this shift is closed");
+    }
+
+    @Test
+    void aDayWithoutWorkSaysWhyAtTheTop() {
+        String page = DayPage.text(Sample.paper(Sample.noWork(), Jobs.us()));
+        assertThat(page.lines().toList().get(5)).isEqualTo("no work: rain; said by R. Kell");
+        assertThat(page).doesNotContain("CHECKS DUE AND DONE");
+    }
+
+    @Test
+    void aShiftWhosePlanIsNotThereIsAddedUpAndJudgedByNothing() {
+        DayPaper paper = Sample.paper();
+        Totals totals = Totals.of(
+                paper.day(),
+                Unplanned.job(paper.day()),
+                ToDate.NONE,
+                Shift.day().at("15:00"));
+        String page = DayPage.text(
+                new DayPaper(paper.day(), totals, List.of(), Optional.empty(), Optional.empty(), paper.seals(), 1));
+        assertThat(page)
+                .contains(
+                        "job revision not found; limit sheet not found",
+                        " plan not found: the job revision that was in force")
+                .contains(" 12.5-70A      5    101.70   76.20    75.70  08:00  08:30  116\n")
+                .doesNotContain("the line is the least");
+    }
+
+    @Test
+    void theSamePaperIsTheSameText() {
+        assertThat(DayPage.text(Sample.paper())).isEqualTo(DayPage.text(Sample.paper()));
+    }
+
+    @Test
+    void noLineIsWiderThanThePaperWhateverNamesAreKeyed() {
+        Random random = new Random(80);
+        for (int round = 0; round < 300; round++) {
+            Shift shift = Shift.day().key(Kind.OPENING, null, "format", "1");
+            for (int i = 0; i < 12; i++) {
+                shift.remark(name(random))
+                        .ticket(
+                                "08:" + (10 + i),
+                                name(random),
+                                random.nextInt(40) + ".00",
+                                "mix",
+                                name(random),
+                                "truck",
+                                name(random),
+                                "pull",
+                                name(random),
+                                "lift",
+                                "2",
+                                "reason",
+                                name(random),
+                                "decided_by",
+                                name(random),
+                                "fate",
+                                i % 2 == 0 ? "placed" : "rejected",
+                                "paver_degF",
+                                "27" + i % 10);
+                shift.key(Kind.NOTE, "09:00", "tags", name(random), "text", name(random), "from_whom", name(random));
+                shift.key(Kind.TACK, "07:30", "product", name(random), "used_gal", "40", "area_yd2", "1000");
+                shift.strike(1 + random.nextInt(shift.lines().size()), name(random));
+            }
+            shift.unreadable(name(random));
+            DayPaper paper = Sample.paper(shift, Jobs.us());
+            assertThat(DayPage.text(paper).lines()).allMatch(l -> l.codePointCount(0, l.length()) <= 80);
+            assertThat(FindingsPage.text(paper).lines()).allMatch(l -> l.codePointCount(0, l.length()) <= 80);
+            assertThat(DayPage.text(paper).codePoints()).allMatch(c -> c == '\n' || !Character.isISOControl(c));
+        }
+    }
+
+    private static String name(Random random) {
+        List<String> bits = new ArrayList<>(List.of(
+                "Ñandú",
+                " ",
+                "=1+1",
+                "\t",
+                "\u202e",
+                "mix",
+                "12.5",
+                "-",
+                "\n",
+                "\u001b[2J",
+                "long".repeat(random.nextInt(1, 40)),
+                "\ud83d\ude9c",
+                "界"));
+        StringBuilder name = new StringBuilder("x");
+        for (int i = random.nextInt(6); i > 0; i--) {
+            name.append(bits.get(random.nextInt(bits.size())));
+        }
+        return name.toString();
+    }
+
+    @Test
+    void everyWorkingFitsTheWidthAskedFor() {
+        Totals totals = Sample.paper().totals();
+        for (int width : List.of(20, 40, 58, 80, 132)) {
+            totals.sections()
+                    .forEach(s -> s.figures()
+                            .forEach(f -> assertThat(WorkingPage.lines(f, width))
+                                    .allMatch(l -> l.codePointCount(0, l.length()) <= width)));
+        }
+    }
+
+    @Test
+    void aWorkingIsEnoughToDoItAgain() {
+        assertThat(String.join(
+                        "\n",
+                        WorkingPage.lines(
+                                Sample.paper()
+                                        .totals()
+                                        .figure("spread-rate.A lift 2")
+                                        .orElseThrow(),
+                                60)))
+                .isEqualTo("""
+                A lift 2 spread rate 216.6 lb/yd²
+
+                lb/yd² = tons x 2000 / (length x width / 9)
+                 12+00 to 17+00 is 500 ft
+                 length 500 ft
+                 width of the pull as planned 12 ft
+                 area 666.7 yd²
+                 laid there 72.20 T
+                 rate 216.6 lb/yd²
+                 unit weight 110 lb/yd²/in: spread rate for a unit of
+                   thickness, from the job
+                 target 220.0 lb/yd² for 2.00 in planned
+
+                entries paver/5, paver/6, paver/7, paver/10
+
+                source: weight over area; 2000 lb in a ton, 9 ft² in a
+                  square yard (NIST Handbook 44, Appendix C)
+                """.stripTrailing());
+    }
+
+    @Test
+    void aPageThatIsLongerThanOneSheetIsNumberedAndEverySheetIsAsLong() {
+        List<String> lines = DayPage.text(Sample.paper()).lines().toList();
+        assertThat(lines.get(59)).endsWith("page 1 of 2");
+        assertThat(lines.get(lines.size() - 1)).endsWith("page 2 of 2");
+    }
+
+    @Test
+    void theLimitsOfTheShippedPracticeSheetDrawTheLine() {
+        assertThat(SpecSheet.shipped("practice")).isPresent();
+        assertThat(DayPage.text(Sample.paper())).contains("  270|---");
+    }
+}
