@@ -5,6 +5,7 @@ import java.util.Optional;
 import screedbook.calc.Rounding;
 import screedbook.spec.Limit;
 import screedbook.unit.Amount;
+import screedbook.unit.Unit;
 
 /**
  * A limit brought to the value that it judges: a difference to a target is one from the target by then.
@@ -66,8 +67,20 @@ record Bound(Amount low, Amount high, boolean sure, String clause, Rounding roun
         return Figures.plain(low) + " to " + Figures.plain(high);
     }
 
+    Unit unit() {
+        return (low == null ? high : low).unit();
+    }
+
     /** The same with its unit. */
     String full() {
-        return text() + " " + (low == null ? high : low).unit().symbol();
+        return text() + " " + unit().symbol();
+    }
+
+    /** What would have been inside: {@code 270 °F or more}. */
+    String inside() {
+        if (low != null && high != null) {
+            return full();
+        }
+        return low == null ? Figures.text(high) + " or less" : Figures.text(low) + " or more";
     }
 }

@@ -41,6 +41,13 @@ final class Figures {
         return new Amount(amount.value().abs(), amount.unit());
     }
 
+    /** A rate to three decimals, as is any figure that was worked out; one that was keyed stays as it is. */
+    static Amount shown(Amount amount) {
+        return amount.value().scale() > 3 || amount.unit().dimension() == Unit.Dimension.TACK_RATE
+                ? amount.shown(3)
+                : amount;
+    }
+
     /** In another unit, rounded to so many decimals for reading. */
     static Amount told(Amount amount, Unit unit, int decimals) {
         return amount.unit() == unit ? amount : amount.to(unit).shown(decimals);

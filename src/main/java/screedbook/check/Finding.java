@@ -9,7 +9,8 @@ import screedbook.entry.Standing;
  * Something that a reader should see: what was seen, the limit or rule with its clause, what would have been inside.
  *
  * @param rule permanent word of the rule
- * @param of the entries that it speaks of, the first one carries the mark; empty when it speaks of the shift
+ * @param of the entries that it speaks of, the first one carries the mark; the opening where it speaks of the
+ *     whole shift
  * @param seen {@code at the paver 264 °F}
  * @param limit {@code at least 270 °F}
  * @param clause {@code practice PG 70}, or where the rule comes from

@@ -47,13 +47,15 @@ public enum Quantity implements Word {
     THICKNESS(Measure.DEPTH),
     /** From a shift's opening to its last entry or close. */
     SHIFT_LENGTH(Measure.MINUTES),
+    /** From a shift's last line to now, where it was not closed. */
+    SILENCE(Measure.MINUTES),
     /** From what happened to its keying, of an entry that is said to be live. */
     KEYED_AFTER(Measure.MINUTES),
     /** A time that lies ahead of the clock. */
     AHEAD_OF_CLOCK(Measure.MINUTES),
-    /** Distance of a joint from the final lane line that it belongs to. */
-    JOINT_FROM_LANE_LINE(Measure.WIDTH),
-    /** Paved area less tacked area of a pull's stations, in hundredths of the paved area. */
+    /** Spread rate in hundredths of the planned one. */
+    SPREAD(Measure.PERCENT),
+    /** Length of a pull that was paved without tack noted for it, in hundredths of what was paved. */
     UNTACKED(Measure.PERCENT);
 
     private final Measure measure;

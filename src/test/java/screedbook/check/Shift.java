@@ -29,7 +29,7 @@ import screedbook.tally.Totals;
  */
 final class Shift {
     private static final java.util.regex.Pattern NUMBERS = java.util.regex.Pattern.compile(
-            "(\\w+_(degF|degC|lb|ston|t|ft|in|gal|gal_yd2|pct|mph|min|mm|yd2|in_h|kg)|lift|format|batches|\\w+_parts"
+            "(\\w+_(degF|degC|lb|ston|t|ft|in|gal|gal_yd2|pct|mph|min|lb_ft3|mm|yd2|in_h|kg)|lift|format|batches|\\w+_parts"
                     + "|first_loads|then_one_in|tack_samples|job_revision|after_sunset|before_sunrise|latitude"
                     + "|longitude|their_loads)=-?[0-9.]+|number=[0-9]");
 
@@ -61,7 +61,7 @@ final class Shift {
                     List.of(
                             map("name=19-64 nmas_mm=19 binder=64-22 polymer=no aid=neither target_plant_degF=300"),
                             map("name=12.5-70A nmas_mm=12.5 binder=70-22 polymer=yes aid=compaction-aid"
-                                    + " target_plant_degF=300 pay_item=403"))),
+                                    + " target_plant_degF=300 unit_weight_lb_ft3=145 pay_item=403"))),
             Map.entry(
                     "plants",
                     List.of(
@@ -88,6 +88,7 @@ final class Shift {
     private final OffsetDateTime opens;
     private OffsetDateTime keyed;
     private ToDate before = ToDate.NONE;
+    private boolean lost;
 
     private Shift(Job job, SpecSheet sheet, ShiftId id, String opens) {
         this.job = job;
@@ -119,10 +120,21 @@ final class Shift {
                 .at("19:30", "opening format=1 zone=America/Denver");
     }
 
-    /** The day of 10 June 2026, opened at 06:30. */
-    static Shift day(Map<String, Object> changes) {
-        return new Shift(job(changes), sheet(changes), ShiftId.of("2026-06-10-day"), "2026-06-10T06:30:00-06:00")
+    /** A day, opened at 06:30. */
+    static Shift day(java.time.LocalDate date, Map<String, Object> changes) {
+        Job job = job(changes);
+        OffsetDateTime opens = date.atTime(6, 30).atZone(job.zone()).toOffsetDateTime();
+        return new Shift(
+                        job,
+                        sheet(changes),
+                        new ShiftId(date, "day"),
+                        opens.toString().replace("T06:30", "T06:30:00"))
                 .at("06:30", "opening format=1 zone=America/Denver");
+    }
+
+    /** Nothing written yet. */
+    static Shift unopened() {
+        return new Shift(job(Map.of()), sheet(Map.of()), ShiftId.of("2026-06-03-night"), "2026-06-03T19:30:00-06:00");
     }
 
     static Job job(Map<String, Object> changes) {
@@ -176,18 +188,54 @@ final class Shift {
     /** Keyed live one minute after it happened. */
     Shift at(String clock, String told) {
         OffsetDateTime time = time(clock);
-        return line(time, time.plusMinutes(1), Source.LIVE, entry(told), "RK");
+        return line(time, time.plusMinutes(1), Source.LIVE, told(told), "RK");
+    }
+
+    /** The same by another writer. */
+    Shift by(String who, String clock, String told) {
+        OffsetDateTime time = time(clock);
+        return line(time, time.plusMinutes(1), Source.LIVE, told(told), who);
+    }
+
+    /**
+     * An ordinary load of the riding surface, discharged and keyed at an hour, with what differs: plant Quarry, truck
+     * T104, 22.31 tons, pull B, 290 at the paver. An empty value takes one away.
+     */
+    Shift load(String clock, String number, String differs) {
+        Map<String, Object> values = map("plant=Quarry truck=T104 mix=12.5-70A net_ston=22.31 pull=B lift=2"
+                + " paver_degF=290 discharged=" + clock);
+        values.put("number", number);
+        if (!differs.isBlank()) {
+            values.putAll(map(differs));
+        }
+        values.values().removeIf(""::equals);
+        OffsetDateTime time = time(clock);
+        return line(time, time.plusMinutes(1), Source.LIVE, entry("ticket", timed(values)), "RK");
+    }
+
+    private Entry told(String told) {
+        String kind = told.strip().split("\\s+")[0];
+        String rest = told.strip().substring(kind.length());
+        return entry(kind, rest.isBlank() ? Map.of() : timed(map(rest)));
+    }
+
+    /** Hours as full times of this shift. */
+    private Map<String, Object> timed(Map<String, Object> values) {
+        values.replaceAll((key, value) -> value instanceof String text && text.matches("\\d\\d:\\d\\d")
+                ? screedbook.entry.Moment.text(time(text))
+                : value);
+        return values;
     }
 
     /** Keyed from notes in the order in which it is told, its time as noted or not at all. */
     Shift noted(String clock, String told) {
         keyed = keyed.plusMinutes(1);
-        return line(clock.isEmpty() ? null : time(clock), keyed, Source.NOTES, entry(told), "RK");
+        return line(clock.isEmpty() ? null : time(clock), keyed, Source.NOTES, told(told), "RK");
     }
 
     /** Keyed at another time than it happened. */
     Shift keyed(String clock, String keyedAt, String told) {
-        return line(clock.isEmpty() ? null : time(clock), time(keyedAt), Source.LIVE, entry(told), "RK");
+        return line(clock.isEmpty() ? null : time(clock), time(keyedAt), Source.LIVE, told(told), "RK");
     }
 
     /** From here on another book writes. */
@@ -198,6 +246,26 @@ final class Shift {
 
     Shift with(Entry entry) {
         return line(keyed, keyed.plusMinutes(1), Source.LIVE, entry, "RK");
+    }
+
+    /** A line that cannot be read. */
+    Shift unreadable(String reason) {
+        List<Written> book = books.get(books.size() - 1);
+        book.add(new screedbook.entry.Unreadable("paver", book.size() + 1, reason, "{"));
+        return this;
+    }
+
+    /** A line of a kind of a newer program. */
+    Shift foreign() {
+        List<Written> book = books.get(books.size() - 1);
+        book.add(new screedbook.entry.Foreign("paver", book.size() + 1, book.size() + 1, "depth", "{}"));
+        return this;
+    }
+
+    /** The limit sheet of the second book cannot be found. */
+    Shift sheetLost() {
+        lost = true;
+        return this;
     }
 
     Shift after(ToDate before) {
@@ -246,7 +314,19 @@ final class Shift {
     Ground ground() {
         return new Ground(List.of(
                 new InForce("paver", 1, Optional.of(new Agreed(job, 1, "0")), Optional.of(sheet)),
-                new InForce("second", 1, Optional.of(new Agreed(job, 1, "0")), Optional.of(sheet))));
+                new InForce(
+                        "second",
+                        1,
+                        Optional.of(new Agreed(job, 1, "0")),
+                        lost ? Optional.empty() : Optional.of(sheet))));
+    }
+
+    List<Finding> findings() {
+        return Findings.of(day(), totals(), ground());
+    }
+
+    List<Finding> findings(String rule) {
+        return findings().stream().filter(f -> f.rule().equals(rule)).toList();
     }
 
     Totals totals() {

@@ -1,0 +1,27 @@
+package screedbook.check;
+
+import java.util.List;
+import screedbook.entry.Ref;
+
+/**
+ * A finding as a rule makes it, without the rule and the answers.
+ *
+ * @param sort null for the sort of the rule
+ */
+record Mark(Sort sort, List<Ref> of, String seen, String limit, String clause, String inside, String working) {
+    Mark(List<Ref> of, String seen, String limit, String clause, String inside) {
+        this(null, of, seen, limit, clause, inside, "");
+    }
+
+    Mark(Ref of, String seen, String limit, String clause, String inside) {
+        this(List.of(of), seen, limit, clause, inside);
+    }
+
+    Mark as(Sort other) {
+        return new Mark(other, of, seen, limit, clause, inside, working);
+    }
+
+    Mark because(String steps) {
+        return new Mark(sort, of, seen, limit, clause, inside, steps);
+    }
+}

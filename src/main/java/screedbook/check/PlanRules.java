@@ -1,0 +1,269 @@
+package screedbook.check;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import screedbook.entry.Note;
+import screedbook.entry.Ref;
+import screedbook.entry.Standing;
+import screedbook.job.Job;
+import screedbook.spec.Asked;
+import screedbook.spec.Demand;
+import screedbook.spec.Quantity;
+import screedbook.spec.Situation;
+import screedbook.spec.SpecSheet;
+import screedbook.tally.Load;
+import screedbook.tally.Run;
+import screedbook.tally.Share;
+import screedbook.tally.Totals;
+import screedbook.unit.Amount;
+import screedbook.unit.Unit;
+
+/** Rules about what was agreed before paving, for what was laid of it. */
+final class PlanRules {
+    static final List<Rule> ALL = List.of(
+            new Rule(
+                    "plan-not-found",
+                    Sort.LOOK_AGAIN,
+                    "The job and the limit sheet by which a book was kept are there.",
+                    PlanRules::notFound),
+            new Rule(
+                    "lift-thickness",
+                    Sort.OUTSIDE,
+                    "A lift is planned as thick as the sheet says for its mix.",
+                    PlanRules::thickness),
+            new Rule(
+                    "thickness-unusual",
+                    Sort.LOOK_AGAIN,
+                    "A planned thickness lies where lifts lie.",
+                    PlanRules::oddThickness),
+            new Rule("width-unusual", Sort.LOOK_AGAIN, "A pull is as wide as a paver lays.", PlanRules::oddWidth),
+            new Rule(
+                    "joint-place",
+                    Sort.LOOK_AGAIN,
+                    "A longitudinal joint of a riding surface lies out of the wheel paths.",
+                    PlanRules::joint),
+            new Rule(
+                    "dates",
+                    Sort.OUTSIDE,
+                    "A layer is placed on dates on which the sheet has it placed.",
+                    PlanRules::dates),
+            new Rule(
+                    "uncompacted-mat",
+                    Sort.MISSING,
+                    "Where the sheet asks for it, the uncompacted mat is looked at.",
+                    PlanRules::uncompacted),
+            new Rule(
+                    "spread-rate",
+                    Sort.LOOK_AGAIN,
+                    "The spread rate of a pull is near the planned one.",
+                    PlanRules::spread));
+
+    private PlanRules() {}
+
+    /** Where a rhythm or a time of the job comes from. */
+    static String source(Job.Checks checks) {
+        return checks.source() == null ? "job, checks" : checks.source();
+    }
+
+    private static List<Mark> notFound(Look look) {
+        List<Mark> marks = new ArrayList<>();
+        for (InForce each : look.ground().inForce()) {
+            if (each.agreed().isEmpty() || each.sheet().isEmpty()) {
+                String what = each.agreed().isEmpty() ? "the job revision" : "the limit sheet";
+                marks.add(new Mark(
+                        new Ref(each.book(), each.from()),
+                        what + " named in this line is not found by its hash",
+                        "a shift is judged by its own job and sheet, and by no other",
+                        "record, format 1",
+                        what + " in the job's folder, unchanged"));
+            }
+        }
+        return marks;
+    }
+
+    /** The first share of each lift and mix that was laid, by lift. */
+    private static Map<Job.Lift, Standing<screedbook.entry.Ticket>> lifts(Look look, Job job) {
+        Map<Job.Lift, Standing<screedbook.entry.Ticket>> laid = new LinkedHashMap<>();
+        for (Load load : look.laid()) {
+            for (Share share : load.shares()) {
+                Cases.lift(job, share.lift(), share.pull()).ifPresent(l -> laid.putIfAbsent(l, load.ticket()));
+            }
+        }
+        return laid;
+    }
+
+    private static List<Mark> thickness(Look look) {
+        List<Mark> marks = new ArrayList<>();
+        look.job()
+                .ifPresent(job -> lifts(look, job)
+                        .forEach((lift, first) -> look.sheet(first).ifPresent(sheet -> {
+                            Situation s = Cases.of(job, null, Optional.of(lift), first.order(), null);
+                            marks.addAll(Look.judged(
+                                    look.bounds(sheet, Quantity.LIFT, s),
+                                    List.of(first.ref()),
+                                    "lift " + lift.number() + " of " + lift.mix() + " is planned",
+                                    lift.thickness(),
+                                    ""));
+                        })));
+        return marks;
+    }
+
+    private static List<Mark> oddThickness(Look look) {
+        List<Mark> marks = new ArrayList<>();
+        look.job().ifPresent(job -> {
+            for (Job.Lift lift : job.lifts()) {
+                String where = "lift " + lift.number() + " is planned";
+                marks.addAll(meant(
+                        Look.odd(Quantity.THICKNESS, look.shift(), where, lift.thickness()),
+                        Slips.thickness("", lift.thickness())));
+            }
+        });
+        return marks;
+    }
+
+    private static List<Mark> oddWidth(Look look) {
+        List<Mark> marks = new ArrayList<>();
+        look.job().ifPresent(job -> {
+            for (Job.Pull pull : job.pulls()) {
+                if (pull.left() != null && pull.right() != null) {
+                    String where = "pull " + pull.name() + " is planned";
+                    marks.addAll(meant(
+                            Look.odd(Quantity.WIDTH, look.shift(), where, pull.width()),
+                            Slips.width("", pull.width())));
+                }
+            }
+        });
+        return marks;
+    }
+
+    static List<Mark> meant(List<Mark> marks, Optional<Guide.Offer> offer) {
+        return marks.stream()
+                .map(m -> offer.map(o -> m.because(m.working() + " Meant: " + o.asks()))
+                        .orElse(m))
+                .toList();
+    }
+
+    private static List<Mark> joint(Look look) {
+        List<Mark> marks = new ArrayList<>();
+        look.job().filter(j -> !j.laneLines().isEmpty()).ifPresent(job -> {
+            Map<Job.Pull, Standing<screedbook.entry.Ticket>> pulls = new LinkedHashMap<>();
+            for (Load load : look.laid()) {
+                for (Share share : load.shares()) {
+                    job.pull(share.pull(), share.lift()).ifPresent(p -> pulls.putIfAbsent(p, load.ticket()));
+                }
+            }
+            pulls.forEach((pull, first) -> marks.addAll(edges(look, job, pull, first)));
+        });
+        return marks;
+    }
+
+    private static List<Mark> edges(Look look, Job job, Job.Pull pull, Standing<screedbook.entry.Ticket> first) {
+        Optional<SpecSheet> sheet = look.sheet(first);
+        Situation s = Cases.of(job, null, job.lift(pull.lift()), first.order(), null);
+        Optional<Asked> asked = sheet.flatMap(x -> Look.asked(x, Demand.JOINT_OUT_OF_WHEEL_PATHS, s));
+        List<Mark> marks = new ArrayList<>();
+        if (asked.isEmpty() || pull.left() == null || pull.right() == null) {
+            return marks;
+        }
+        for (Amount edge : List.of(pull.left(), pull.right())) {
+            boolean joint = job.pulls().stream().anyMatch(other -> meets(other, pull, edge));
+            if (joint
+                    && job.laneLines().stream().noneMatch(line -> line.offset().compareTo(edge) == 0)) {
+                marks.add(offLine(job, pull, edge, first, asked.get()));
+            }
+        }
+        return marks;
+    }
+
+    /** Whether another pull of the lift has its edge at the same offset. */
+    private static boolean meets(Job.Pull other, Job.Pull pull, Amount edge) {
+        return !other.equals(pull)
+                && pull.lift().equals(other.lift())
+                && other.left() != null
+                && other.right() != null
+                && (other.left().compareTo(edge) == 0 || other.right().compareTo(edge) == 0);
+    }
+
+    private static Mark offLine(
+            Job job, Job.Pull pull, Amount edge, Standing<screedbook.entry.Ticket> first, Asked asked) {
+        BigDecimal nearest = job.laneLines().stream()
+                .map(l -> l.offset().minus(edge).value().abs())
+                .min(BigDecimal::compareTo)
+                .orElseThrow();
+        return new Mark(
+                first.ref(),
+                "the joint of pull " + pull.name() + " at " + edge.text() + " is "
+                        + new Amount(nearest, edge.unit()).text() + " from the nearest final lane line",
+                asked.says(),
+                asked.citation(),
+                "a joint on a lane line; the job does not say where the wheel paths are");
+    }
+
+    private static List<Mark> dates(Look look) {
+        List<Mark> marks = new ArrayList<>();
+        look.job()
+                .ifPresent(job -> lifts(look, job).forEach((lift, first) -> {
+                    Situation s = look.ofTicket(job, first);
+                    look.sheet(first)
+                            .flatMap(sheet -> Look.asked(sheet, Demand.NOT_ON_THESE_DATES, s))
+                            .ifPresent(asked -> marks.add(new Mark(
+                                    asked.sure() ? null : Sort.LOOK_AGAIN,
+                                    List.of(first.ref()),
+                                    "lift " + lift.number() + " was placed on " + s.date(),
+                                    asked.says(),
+                                    asked.citation(),
+                                    "a date on which the clause has it placed",
+                                    "")));
+                }));
+        return marks;
+    }
+
+    private static List<Mark> uncompacted(Look look) {
+        List<Load> laid = look.laid();
+        Optional<Job> job = look.job();
+        if (laid.isEmpty() || job.isEmpty() || noted(look, "uncompacted mat")) {
+            return List.of();
+        }
+        Standing<screedbook.entry.Ticket> first = laid.get(0).ticket();
+        return look.sheet(first)
+                .flatMap(s -> Look.asked(s, Demand.UNCOMPACTED_MAT_LOOKED_AT, look.ofTicket(job.get(), first)))
+                .map(asked -> List.of(new Mark(
+                        asked.sure() ? null : Sort.LOOK_AGAIN,
+                        List.of(first.ref()),
+                        laid.size() + " loads placed and no note tagged uncompacted mat",
+                        asked.says(),
+                        asked.citation(),
+                        "a note tagged uncompacted mat in each sublot",
+                        "")))
+                .orElse(List.of());
+    }
+
+    private static boolean noted(Look look, String tag) {
+        return look.day().standing(Note.class).stream()
+                .map(n -> n.entry().tags())
+                .anyMatch(tags -> tags != null
+                        && tags.stream()
+                                .anyMatch(
+                                        t -> t.strip().toLowerCase(Locale.ROOT).equals(tag)));
+    }
+
+    private static List<Mark> spread(Look look) {
+        List<Mark> marks = new ArrayList<>();
+        for (Run run : look.totals().map(Totals::runs).orElse(List.of())) {
+            if (run.percent().isPresent() && run.entries().size() >= 3) {
+                Amount percent = new Amount(
+                        run.percent().get().value().setScale(0, java.math.RoundingMode.HALF_UP), Unit.PERCENT);
+                Look.odd(Quantity.SPREAD, run.entries(), run.name() + ": spread rate, of the planned,", percent)
+                        .forEach(m -> marks.add(m.because(m.working()
+                                + " Waste, a short length, a thick base or another width can be behind it. "
+                                + String.join("; ", run.put()))));
+            }
+        }
+        return marks;
+    }
+}

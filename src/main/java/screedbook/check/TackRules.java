@@ -1,0 +1,566 @@
+package screedbook.check;
+
+import java.math.BigDecimal;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import screedbook.entry.Ref;
+import screedbook.entry.Standing;
+import screedbook.entry.Station;
+import screedbook.entry.Tack;
+import screedbook.entry.Ticket;
+import screedbook.entry.Weather;
+import screedbook.entry.YesNo;
+import screedbook.job.Job;
+import screedbook.job.Road;
+import screedbook.spec.Asked;
+import screedbook.spec.Demand;
+import screedbook.spec.Quantity;
+import screedbook.spec.SpecSheet;
+import screedbook.tally.Load;
+import screedbook.tally.Reckoned;
+import screedbook.tally.Run;
+import screedbook.tally.Share;
+import screedbook.tally.Shot;
+import screedbook.tally.Totals;
+import screedbook.unit.Amount;
+import screedbook.unit.Unit;
+
+/** Rules about tack: what was sprayed, and what was laid on it. */
+final class TackRules {
+    static final List<Rule> ALL = List.of(
+            new Rule(
+                    "tack-rate",
+                    Sort.OUTSIDE,
+                    "A tack rate lies within the limits and the target of its surface.",
+                    TackRules::rate),
+            new Rule(
+                    "tack-rate-unusual", Sort.LOOK_AGAIN, "A tack rate lies where tack rates lie.", TackRules::oddRate),
+            new Rule(
+                    "tack-volume-not-known",
+                    Sort.MISSING,
+                    "What a shot took, and of what area, is noted.",
+                    TackRules::notKnown),
+            new Rule(
+                    "tack-after-above-before",
+                    Sort.DOES_NOT_ADD_UP,
+                    "A tank holds less after a shot than before it, a meter shows more.",
+                    TackRules::rises),
+            new Rule(
+                    "tack-temperature-not-noted",
+                    Sort.MISSING,
+                    "A volume that is not at 60 °F has the temperature of the material.",
+                    TackRules::cold),
+            new Rule(
+                    "tack-temperature",
+                    Sort.OUTSIDE,
+                    "The material is as warm as the sheet says when it is sprayed.",
+                    TackRules::material),
+            new Rule(
+                    "tack-diluted",
+                    Sort.OUTSIDE,
+                    "Tack is sprayed undiluted where the sheet or the job does not allow water.",
+                    TackRules::diluted),
+            new Rule("tack-ratio-not-known", Sort.MISSING, "Of diluted tack the parts are noted.", TackRules::ratio),
+            new Rule(
+                    "tack-not-broken",
+                    Sort.LOOK_AGAIN,
+                    "Tack is noted as broken before it is paved over.",
+                    TackRules::notBroken),
+            new Rule(
+                    "tack-rained-on",
+                    Sort.LOOK_AGAIN,
+                    "Tack on which rain fell is sprayed again before it is paved over.",
+                    TackRules::rained),
+            new Rule("tack-face", Sort.MISSING, "The contact faces of a pull are tacked.", TackRules::face),
+            new Rule(
+                    "tack-under-mat",
+                    Sort.DOES_NOT_ADD_UP,
+                    "Where tack was sprayed for a pull, it lies under all that was paved of it.",
+                    TackRules::under),
+            new Rule(
+                    "tack-sample",
+                    Sort.MISSING,
+                    "As many tack samples as the sheet asks for are taken on the project.",
+                    TackRules::sample),
+            new Rule(
+                    "tack-residue",
+                    Sort.MISSING,
+                    "The residue of a product is in the job, to be held against its specification.",
+                    TackRules::residue),
+            new Rule(
+                    "tack-hand-work",
+                    Sort.MISSING,
+                    "Of a volume that was not read off a gauge it is noted how it is known.",
+                    TackRules::handWork));
+
+    private TackRules() {}
+
+    private static List<Shot> shots(Look look) {
+        return look.totals().map(Totals::shots).orElse(List.of());
+    }
+
+    private static String name(Shot shot) {
+        return shot.name() + place(shot.tack().entry());
+    }
+
+    private static String place(Tack tack) {
+        Tack.Target t = tack.target();
+        return t.from() == null || t.to() == null ? "" : " " + t.from() + " to " + t.to();
+    }
+
+    private static List<Mark> rate(Look look) {
+        List<Mark> marks = new ArrayList<>();
+        for (Shot shot : shots(look)) {
+            marks.addAll(rate(look, shot, Job.Basis.APPLIED, shot.applied()));
+            marks.addAll(rate(look, shot, Job.Basis.RESIDUAL, shot.residual()));
+        }
+        return marks;
+    }
+
+    private static List<Mark> rate(Look look, Shot shot, Job.Basis basis, Reckoned rate) {
+        Optional<Job> job = look.job(shot.tack());
+        if (job.isEmpty() || !rate.known()) {
+            return List.of();
+        }
+        Bounds bounds = Shooting.rate(
+                job.get(),
+                look.sheet(shot.tack()),
+                shot.tack().entry(),
+                shot.tack().order(),
+                basis);
+        String where = name(shot) + ": " + basis.word();
+        return Look.judged(bounds, shot.entries(), where, rate.amount(), "").stream()
+                .map(m -> m.because(m.working() + " " + String.join("; ", shot.put())))
+                .toList();
+    }
+
+    private static List<Mark> oddRate(Look look) {
+        List<Mark> marks = new ArrayList<>();
+        for (Shot shot : shots(look)) {
+            shot.applied()
+                    .seen()
+                    .ifPresent(a -> Look.odd(Quantity.TACK_APPLIED, shot.entries(), name(shot) + ": applied", a)
+                            .forEach(m -> marks.add(m.because(m.working() + " " + String.join("; ", shot.put())))));
+        }
+        return marks;
+    }
+
+    private static List<Mark> notKnown(Look look) {
+        List<Mark> marks = new ArrayList<>();
+        for (Shot shot : shots(look)) {
+            Optional<Job> job = look.job(shot.tack());
+            boolean rises =
+                    job.isPresent() && Shooting.rises(job.get(), shot.tack().entry());
+            boolean face = shot.tack().entry().target().face() != null;
+            if (!rises && !face && !shot.applied().known()) {
+                String why = shot.applied().why();
+                marks.add(new Mark(
+                        shot.tack().ref(),
+                        name(shot) + ": no rate, " + why,
+                        "a shot has its volume and its area",
+                        "common practice",
+                        "readings before and after, stations and width"));
+            }
+        }
+        return marks;
+    }
+
+    private static List<Mark> rises(Look look) {
+        List<Mark> marks = new ArrayList<>();
+        for (Shot shot : shots(look)) {
+            Optional<Job> job = look.job(shot.tack());
+            boolean refilled = shot.entries().size() > 1;
+            if (job.isPresent()
+                    && !refilled
+                    && Shooting.rises(job.get(), shot.tack().entry())) {
+                Tack.Gauge g = shot.tack().entry().gauge();
+                Amount before = g.before() == null ? g.depthBefore() : g.before();
+                Amount after = g.after() == null ? g.depthAfter() : g.after();
+                marks.add(new Mark(
+                        shot.tack().ref(),
+                        name(shot) + ": before " + before.text() + ", after " + after.text(),
+                        "a tank falls and a meter rises",
+                        "common practice",
+                        "an entry of the refill between, or the readings the other way round"));
+            }
+        }
+        return marks;
+    }
+
+    private static List<Mark> cold(Look look) {
+        List<Mark> marks = new ArrayList<>();
+        for (Standing<Tack> t : look.tacks()) {
+            Tack.Gauge g = t.entry().gauge();
+            boolean volume = g.used() != null || g.after() != null || g.depthAfter() != null;
+            if (g.material() == null && g.at60() != YesNo.YES && volume) {
+                marks.add(new Mark(
+                        t.ref(),
+                        "tack" + place(t.entry()) + ": temperature of the material not noted",
+                        "a volume is told at 60 °F (15 °C)",
+                        "common practice",
+                        "the temperature, or that the volume is at 60 °F (15 °C) already"));
+            }
+        }
+        return marks;
+    }
+
+    private static List<Mark> material(Look look) {
+        List<Mark> marks = new ArrayList<>();
+        for (Standing<Tack> t : look.tacks()) {
+            Amount heat = t.entry().gauge().material();
+            Optional<Job> job = look.job(t);
+            Optional<SpecSheet> sheet = look.sheet(t);
+            if (heat != null && job.isPresent() && sheet.isPresent()) {
+                Bounds bounds = look.bounds(sheet.get(), Quantity.TACK_MATERIAL, look.ofTack(job.get(), t));
+                marks.addAll(Look.judged(bounds, List.of(t.ref()), "tack material", heat, ""));
+                if (bounds.noLimit()) {
+                    marks.addAll(Look.odd(Quantity.TACK_MATERIAL, List.of(t.ref()), "tack material", heat));
+                }
+            }
+        }
+        return marks;
+    }
+
+    private static Optional<Asked> asked(Look look, Standing<Tack> t, Demand demand) {
+        Optional<Job> job = look.job(t);
+        return job.flatMap(j -> look.sheet(t).flatMap(s -> Look.asked(s, demand, look.ofTack(j, t))));
+    }
+
+    private static List<Mark> diluted(Look look) {
+        List<Mark> marks = new ArrayList<>();
+        for (Standing<Tack> t : look.tacks()) {
+            Optional<Job> job = look.job(t);
+            if (Shooting.diluted(t.entry()) && job.isPresent() && !Shooting.dilutionAllowed(job.get(), t.entry())) {
+                asked(look, t, Demand.TACK_UNDILUTED)
+                        .ifPresent(a -> marks.add(new Mark(
+                                a.sure() ? null : Sort.LOOK_AGAIN,
+                                List.of(t.ref()),
+                                "tack" + place(t.entry()) + " diluted"
+                                        + parts(t.entry().product()),
+                                a.says(),
+                                a.citation(),
+                                "undiluted, or dilution allowed for the product in the job",
+                                "")));
+            }
+        }
+        return marks;
+    }
+
+    private static String parts(Tack.Product p) {
+        return p.emulsionParts() == null || p.waterParts() == null
+                ? ", ratio not noted"
+                : ", " + p.emulsionParts().toPlainString() + " parts emulsion to "
+                        + p.waterParts().toPlainString() + " parts water";
+    }
+
+    private static List<Mark> ratio(Look look) {
+        List<Mark> marks = new ArrayList<>();
+        for (Standing<Tack> t : look.tacks()) {
+            Tack.Product p = t.entry().product();
+            boolean known = p.emulsionParts() != null && p.waterParts() != null;
+            if (Shooting.diluted(t.entry()) && (!known || p.diluted() == Tack.Dilution.RATIO_UNKNOWN)) {
+                marks.add(new Mark(
+                        t.ref(),
+                        "tack" + place(t.entry()) + " diluted, ratio not noted; no residual rate",
+                        "parts emulsion to parts water",
+                        "common practice",
+                        "both parts, and who diluted it"));
+            }
+        }
+        return marks;
+    }
+
+    /** A stretch of road along the reference line, both ends in. */
+    private record Stretch(BigDecimal low, BigDecimal high) {
+        static Optional<Stretch> of(Road road, Station from, Station to) {
+            if (from == null && to == null) {
+                return Optional.empty();
+            }
+            BigDecimal a = road.along(from == null ? to : from);
+            BigDecimal b = road.along(to == null ? from : to);
+            return Optional.of(new Stretch(a.min(b), a.max(b)));
+        }
+
+        boolean meets(Stretch other) {
+            return low.compareTo(other.high) < 0 && high.compareTo(other.low) > 0;
+        }
+    }
+
+    /** A load's share on its pull. */
+    private record Laid(Standing<Ticket> load, Stretch on) {}
+
+    /** The shares of the loads whose place is known, by pull, in the order in which they were laid. */
+    private static Map<String, List<Laid>> laid(Look look, Road road) {
+        Map<String, List<Laid>> all = new HashMap<>();
+        for (Load load : look.laid()) {
+            for (Share share : load.shares()) {
+                Stretch.of(road, share.from(), share.to())
+                        .ifPresent(s -> all.computeIfAbsent(String.valueOf(share.pull()), p -> new ArrayList<>())
+                                .add(new Laid(load.ticket(), s)));
+            }
+        }
+        return all;
+    }
+
+    /** A shot and the first load that went over it later. */
+    private record Covered(Standing<Tack> shot, Standing<Ticket> load) {}
+
+    private static List<Covered> covered(Look look) {
+        Optional<Job> job = look.job();
+        if (job.isEmpty() || look.tacks().isEmpty()) {
+            return List.of();
+        }
+        Road road = Road.of(job.get());
+        Map<String, List<Laid>> laid = laid(look, road);
+        List<Covered> covered = new ArrayList<>();
+        for (Standing<Tack> shot : look.tacks()) {
+            Tack.Target on = shot.entry().target();
+            Optional<Stretch> stretch = Stretch.of(road, on.from(), on.to());
+            if (on.face() == null && stretch.isPresent()) {
+                laid.getOrDefault(String.valueOf(on.pull()), List.of()).stream()
+                        .filter(l -> !before(l.load().order(), shot.order()))
+                        .filter(l -> l.on().meets(stretch.get()))
+                        .findFirst()
+                        .ifPresent(l -> covered.add(new Covered(shot, l.load())));
+            }
+        }
+        return covered;
+    }
+
+    private static boolean before(OffsetDateTime a, OffsetDateTime b) {
+        return a.toInstant().isBefore(b.toInstant());
+    }
+
+    private static List<Mark> notBroken(Look look) {
+        List<Mark> marks = new ArrayList<>();
+        for (Covered each : covered(look)) {
+            OffsetDateTime broken = each.shot().entry().after().broken();
+            OffsetDateTime paved = each.load().order();
+            if (broken == null || before(paved, broken)) {
+                String when = broken == null ? "not noted" : Look.clock(broken);
+                marks.add(new Mark(
+                        List.of(each.shot().ref(), each.load().ref()),
+                        "tack" + place(each.shot().entry()) + " broken: " + when + ", paved over " + Look.clock(paved),
+                        "tack is noted as broken before it is paved over",
+                        "common practice",
+                        "broken at " + Look.clock(paved) + " or earlier"));
+            }
+        }
+        return marks;
+    }
+
+    private static List<Mark> rained(Look look) {
+        Set<Ref> repeated = new LinkedHashSet<>();
+        look.tacks().stream()
+                .map(t -> t.entry().after().again())
+                .filter(java.util.Objects::nonNull)
+                .forEach(repeated::add);
+        List<Mark> marks = new ArrayList<>();
+        for (Covered each : covered(look)) {
+            if (repeated.contains(each.shot().ref())) {
+                continue;
+            }
+            look.weathers().stream()
+                    .filter(w -> rain(w.entry()))
+                    .filter(w -> before(each.shot().order(), w.order())
+                            && before(w.order(), each.load().order()))
+                    .findFirst()
+                    .ifPresent(w -> marks.add(new Mark(
+                            List.of(each.shot().ref(), w.ref(), each.load().ref()),
+                            "tack" + place(each.shot().entry()) + " of "
+                                    + Look.clock(each.shot().order()) + ", "
+                                    + w.entry().precipitation().word().replace('-', ' ') + " at "
+                                    + Look.clock(w.order()) + ", paved over "
+                                    + Look.clock(each.load().order()),
+                            "tack on which rain fell is sprayed again",
+                            "common practice",
+                            "a second shot that names this one")));
+        }
+        return marks;
+    }
+
+    private static boolean rain(Weather weather) {
+        return weather.precipitation() != null && weather.precipitation() != Weather.Precipitation.NONE;
+    }
+
+    /** Pull and lift. */
+    private record Where(String pull, Integer lift) {}
+
+    private static List<Mark> face(Look look) {
+        Optional<Job> job = look.job();
+        Map<Where, Standing<Ticket>> pulls = new LinkedHashMap<>();
+        for (Load load : look.laid()) {
+            for (Share share : load.shares()) {
+                if (share.pull() != null) {
+                    pulls.putIfAbsent(new Where(share.pull(), share.lift()), load.ticket());
+                }
+            }
+        }
+        List<Mark> marks = new ArrayList<>();
+        pulls.forEach((where, first) -> {
+            boolean tacked = look.tacks().stream().map(Standing::entry).anyMatch(t -> facing(t, where));
+            if (!tacked && job.isPresent()) {
+                look.sheet(first)
+                        .flatMap(s -> Look.asked(s, Demand.TACK_ON_EVERY_FACE, look.ofTicket(job.get(), first)))
+                        .ifPresent(a -> marks.add(new Mark(
+                                a.sure() ? null : Sort.LOOK_AGAIN,
+                                List.of(first.ref()),
+                                "pull " + where.pull() + (where.lift() == null ? "" : " lift " + where.lift())
+                                        + ": no contact face noted as tacked in this shift",
+                                a.says(),
+                                a.citation(),
+                                "a tack entry with the contact face",
+                                "")));
+            }
+        });
+        return marks;
+    }
+
+    private static boolean facing(Tack tack, Where where) {
+        Tack.Target t = tack.target();
+        boolean pull = t.pull() == null || t.pull().equals(where.pull());
+        boolean lift = t.lift() == null || where.lift() == null || t.lift().equals(where.lift());
+        return t.face() != null && pull && lift;
+    }
+
+    private static List<Mark> under(Look look) {
+        Optional<Job> job = look.job();
+        if (job.isEmpty()) {
+            return List.of();
+        }
+        Road road = Road.of(job.get());
+        List<Mark> marks = new ArrayList<>();
+        for (Run run : look.totals().map(Totals::runs).orElse(List.of())) {
+            Where where = new Where(run.pull(), run.lift());
+            List<Standing<Tack>> shots = look.tacks().stream()
+                    .filter(t ->
+                            t.entry().target().face() == null && of(t.entry().target(), where))
+                    .toList();
+            List<Stretch> tacked = new ArrayList<>();
+            shots.forEach(t -> Stretch.of(
+                            road, t.entry().target().from(), t.entry().target().to())
+                    .ifPresent(tacked::add));
+            if (!tacked.isEmpty() && run.length().value().signum() > 0) {
+                bare(run, tacked, shots).ifPresent(marks::add);
+            }
+        }
+        return marks;
+    }
+
+    private static boolean of(Tack.Target target, Where where) {
+        boolean lift =
+                target.lift() == null || where.lift() == null || target.lift().equals(where.lift());
+        return lift && target.pull() != null && target.pull().equals(where.pull());
+    }
+
+    private static Optional<Mark> bare(Run run, List<Stretch> tacked, List<Standing<Tack>> shots) {
+        BigDecimal bare = BigDecimal.ZERO;
+        for (Run.Piece piece : run.pieces()) {
+            bare = bare.add(untacked(new Stretch(piece.low(), piece.high()), tacked));
+        }
+        BigDecimal length = run.length().value();
+        Amount share = new Amount(
+                bare.multiply(BigDecimal.valueOf(100)).divide(length, 1, java.math.RoundingMode.HALF_UP), Unit.PERCENT);
+        Amount bareLength = new Amount(bare, run.length().unit());
+        for (Bound bound : Look.usual(Quantity.UNTACKED).broken(share)) {
+            List<Ref> of = new ArrayList<>(Look.refs(shots));
+            return Optional.of(new Mark(
+                    null,
+                    of,
+                    run.name() + ": " + bareLength.text() + " of "
+                            + run.length().text() + " paved without tack noted for it in this shift (" + share.text()
+                            + ")",
+                    "tack under all that is paved, " + bound.full() + " without",
+                    bound.clause(),
+                    "tack entries for the whole length",
+                    bound.working()));
+        }
+        return Optional.empty();
+    }
+
+    /** The length of a stretch that no shot covers. */
+    private static BigDecimal untacked(Stretch paved, List<Stretch> tacked) {
+        List<Stretch> sorted = new ArrayList<>(tacked);
+        sorted.sort(java.util.Comparator.comparing(Stretch::low));
+        BigDecimal at = paved.low();
+        BigDecimal bare = BigDecimal.ZERO;
+        for (Stretch shot : sorted) {
+            BigDecimal from = shot.low().min(paved.high());
+            if (from.compareTo(at) > 0) {
+                bare = bare.add(from.subtract(at));
+            }
+            at = at.max(shot.high().min(paved.high()));
+        }
+        return bare.add(paved.high().subtract(at).max(BigDecimal.ZERO));
+    }
+
+    private static List<Mark> sample(Look look) {
+        if (look.tacks().isEmpty() || look.totals().isEmpty()) {
+            return List.of();
+        }
+        Standing<Tack> first = look.tacks().get(0);
+        long here = look.tacks().stream()
+                .map(t -> t.entry().after())
+                .filter(a -> a.sample() != null || a.sealNumber() != null)
+                .count();
+        long taken = here + look.totals().get().before().tackSamples();
+        return asked(look, first, Demand.TACK_SAMPLED)
+                .filter(a -> a.count() != null && BigDecimal.valueOf(taken).compareTo(a.count()) < 0)
+                .map(a -> List.of(new Mark(
+                        a.sure() ? null : Sort.LOOK_AGAIN,
+                        List.of(first.ref()),
+                        "tack samples noted on this project: " + taken,
+                        a.says(),
+                        a.citation(),
+                        "at least " + a.count().toPlainString() + ", with its seal",
+                        "")))
+                .orElse(List.of());
+    }
+
+    private static List<Mark> residue(Look look) {
+        Set<String> said = new LinkedHashSet<>();
+        List<Mark> marks = new ArrayList<>();
+        for (Standing<Tack> t : look.tacks()) {
+            String product = t.entry().product().product();
+            boolean set = look.job(t)
+                    .flatMap(j -> j.product(product))
+                    .map(p -> p.residue() != null)
+                    .orElse(false);
+            if (!set && said.add(String.valueOf(product))) {
+                asked(look, t, Demand.TACK_RESIDUE)
+                        .ifPresent(a -> marks.add(new Mark(
+                                a.sure() ? null : Sort.LOOK_AGAIN,
+                                List.of(t.ref()),
+                                (product == null ? "tack without a product" : product) + ": residue not in the job",
+                                a.says(),
+                                a.citation(),
+                                "the residue of the product in the job",
+                                "")));
+            }
+        }
+        return marks;
+    }
+
+    private static List<Mark> handWork(Look look) {
+        List<Mark> marks = new ArrayList<>();
+        for (Standing<Tack> t : look.tacks()) {
+            Tack.Gauge g = t.entry().gauge();
+            if (g.used() != null && g.basis() == null) {
+                marks.add(new Mark(
+                        t.ref(),
+                        "tack" + place(t.entry()) + ": used " + g.used().text() + ", known by: not noted",
+                        "how a volume is known",
+                        "common practice",
+                        "delivery paper, bucket count, estimate"));
+            }
+        }
+        return marks;
+    }
+}
