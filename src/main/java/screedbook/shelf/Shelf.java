@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import screedbook.check.Findings;
 import screedbook.check.Ground;
 import screedbook.diary.BookRead;
 import screedbook.diary.JobFolder;
@@ -91,7 +92,8 @@ public final class Shelf {
                 .map(BookRead::seal)
                 .flatMap(Optional::stream)
                 .toList();
-        return new ShiftFile(read, ground, earlier, totals, seals);
+        Optional<Totals> judged = ground.job().map(job -> totals);
+        return new ShiftFile(read, ground, earlier, totals, Findings.of(day, judged, ground, now), seals);
     }
 
     /** The totals of a day by the job in force; without one, what can be added up without a plan. */
