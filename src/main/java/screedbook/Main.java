@@ -1,11 +1,26 @@
 package screedbook;
 
+import java.util.Set;
+import screedbook.command.Commands;
+
 /** The door of the program: looks at the first word by hand, so that the desk never waits for the command library. */
 public final class Main {
+    /** As the launcher has them. A job's folder of such a name is opened as {@code ./day}. */
+    static final Set<String> COMMANDS =
+            Set.of("new", "day", "findings", "verify", "csv", "-h", "--help", "-V", "--version");
 
     private Main() {}
 
     public static void main(String[] words) {
+        if (words.length > 0 && COMMANDS.contains(words[0])) {
+            Commands.main(words);
+        } else {
+            desk();
+        }
+    }
+
+    /** Anything else is for the desk. */
+    private static void desk() {
         System.err.println("usage: screedbook [JOB] | screedbook --demo | screedbook --help");
         System.exit(2);
     }

@@ -1,0 +1,156 @@
+package screedbook.command;
+
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import screedbook.entry.Shown;
+
+/** The commands other than the desk, as they are typed. */
+@Command(
+        name = "screedbook",
+        customSynopsis = {
+            "screedbook [JOB] [--book NAME] [--who INITIALS] [--look night|sun|mono]",
+            "screedbook --demo",
+            "screedbook COMMAND ..."
+        },
+        description = {
+            "",
+            "The daily log of a paving job. JOB is the folder of a job; without it, this folder.",
+            "Without a command the desk is opened:",
+            "",
+            "  --book NAME      the book that is kept on this laptop",
+            "  --who INITIALS   who is at the keyboard",
+            "  --look LOOK      night, sun or mono (no colour); NO_COLOR is heeded",
+            "  --demo           a made-up shift to try; it is kept under target/",
+            "",
+            "Options:"
+        },
+        synopsisHeading = "",
+        commandListHeading = "%nCommands (screedbook COMMAND --help tells more):%n",
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {
+            "0:fine",
+            "1:verify: something is not as it was written",
+            "2:what was typed cannot be meant",
+            "3:something cannot be read or written",
+            "4:a mistake of the program itself"
+        },
+        footer = {
+            "",
+            "A folder that is named like a command is opened as ./NAME.",
+            "Limits come from the sheet chosen for the job; the contract documents and the engineer",
+            "govern. This is not a safety plan."
+        },
+        versionProvider = Commands.Version.class,
+        subcommands = {NewJob.class, DayCommand.class, FindingsCommand.class, VerifyCommand.class, CsvCommand.class})
+public final class Commands {
+    private final Clock clock;
+
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            description = "show this and stop")
+    private boolean help;
+
+    @Option(
+            names = {"-V", "--version"},
+            versionHelp = true,
+            description = "show the program's version and stop")
+    private boolean version;
+
+    private Commands(Clock clock) {
+        this.clock = clock;
+    }
+
+    Clock clock() {
+        return clock;
+    }
+
+    /** Does what the words say and ends the program. Everything is written in UTF-8, whatever the locale. */
+    public static void main(String[] words) {
+        OutputStream out = new FileOutputStream(FileDescriptor.out);
+        OutputStream err = new FileOutputStream(FileDescriptor.err);
+        System.exit(run(words, out, err, Clock.systemDefaultZone()));
+    }
+
+    /**
+     * Does what the words say.
+     *
+     * @param clock for shifts that are still open
+     * @return the exit code
+     */
+    static int run(String[] words, OutputStream out, OutputStream err, Clock clock) {
+        Outlet outlet = new Outlet(out);
+        CommandLine line = line(clock, writer(outlet), writer(err));
+        int exit = line.execute(words);
+        line.getOut().flush();
+        if (outlet.trouble() != null) {
+            say(line, "the page could not be written: " + Reason.of(outlet.trouble()));
+            exit = Exit.DISK;
+        }
+        line.getErr().flush();
+        return exit;
+    }
+
+    private static CommandLine line(Clock clock, PrintWriter out, PrintWriter err) {
+        return new CommandLine(new Commands(clock))
+                .setOut(out)
+                .setErr(err)
+                .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
+                .setUsageHelpAutoWidth(false)
+                .setUsageHelpWidth(80)
+                .setExpandAtFiles(false)
+                .setCaseInsensitiveEnumValuesAllowed(true)
+                .setParameterExceptionHandler((trouble, words) -> meant(trouble))
+                .setExecutionExceptionHandler((trouble, line, words) -> stopped(trouble, line));
+    }
+
+    private static PrintWriter writer(OutputStream out) {
+        return new PrintWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8), false);
+    }
+
+    private static int meant(ParameterException trouble) {
+        CommandLine line = trouble.getCommandLine();
+        say(line, trouble.getMessage());
+        line.getErr().print("see: " + line.getCommandSpec().qualifiedName() + " --help\n");
+        return Exit.USAGE;
+    }
+
+    private static int stopped(Exception trouble, CommandLine line) throws Exception {
+        if (trouble instanceof Stopped stopped) {
+            say(line, stopped.getMessage());
+            return stopped.exit();
+        }
+        if (trouble instanceof IOException disk) {
+            say(line, Reason.of(disk));
+            return Exit.DISK;
+        }
+        say(line, "this is a mistake of the program; please report what follows");
+        trouble.printStackTrace(line.getErr());
+        return Exit.PROGRAM;
+    }
+
+    private static void say(CommandLine line, String sentence) {
+        line.getErr().print(line.getCommandSpec().qualifiedName() + ": " + Shown.text(sentence) + "\n");
+    }
+
+    /** The version of the packed program. */
+    static final class Version implements IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            String packed = Commands.class.getPackage().getImplementationVersion();
+            return new String[] {packed == null ? "screedbook, not packed" : "screedbook " + packed};
+        }
+    }
+}

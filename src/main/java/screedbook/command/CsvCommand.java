@@ -1,0 +1,104 @@
+package screedbook.command;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import screedbook.entry.Damage;
+import screedbook.entry.ShiftId;
+import screedbook.job.Job;
+import screedbook.report.DayCsv;
+import screedbook.report.KindCsv;
+import screedbook.shelf.Shelf;
+import screedbook.shelf.ShiftFile;
+import screedbook.unit.UnitSystem;
+
+/** {@code screedbook csv}: every entry of a job as tables, one for each kind, and one of the totals. */
+@Command(name = "csv", description = "write all entries of a job as tables: one file for each kind, and totals.csv")
+final class CsvCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private JobWord job;
+
+    @Option(
+            names = "--to",
+            paramLabel = "DIR",
+            required = true,
+            description = "the folder for the tables; those of an earlier run are replaced")
+    private Path to;
+
+    @Option(names = "--help", usageHelp = true, description = "show this and stop")
+    private boolean help;
+
+    @Override
+    public Integer call() throws Stopped, IOException {
+        Shelf shelf = job.shelf();
+        List<ShiftFile> shifts = shelf.shifts().stream().map(shelf::shift).toList();
+        if (shifts.isEmpty()) {
+            throw Stopped.disk(job.folder() + " holds no shift yet");
+        }
+        Map<String, String> tables = tables(shifts);
+        Files.createDirectories(to);
+        for (Map.Entry<String, String> table : tables.entrySet()) {
+            write(to.resolve(table.getKey()), table.getValue());
+        }
+        Pages.print(
+                spec,
+                "wrote " + tables.size() + " tables of " + shifts.size()
+                        + (shifts.size() == 1 ? " shift" : " shifts") + " to "
+                        + screedbook.entry.Shown.text(to.toString())
+                        + "\n");
+        for (ShiftFile shift : shifts) {
+            leftOut(shift);
+        }
+        return Exit.FINE;
+    }
+
+    private static Map<String, String> tables(List<ShiftFile> shifts) {
+        Map<String, String> tables = new LinkedHashMap<>(
+                KindCsv.files(shifts.stream().map(ShiftFile::day).toList(), system(shifts)));
+        tables.put("totals.csv", DayCsv.text(shifts.stream().map(Pages::paper).toList()));
+        return tables;
+    }
+
+    /** That of the newest job that is known. */
+    private static UnitSystem system(List<ShiftFile> shifts) {
+        return shifts.stream()
+                .flatMap(shift -> shift.ground().job().stream())
+                .map(Job::system)
+                .reduce((older, newer) -> newer)
+                .orElse(UnitSystem.US);
+    }
+
+    /** Whoever reads sees the old table or the whole new one. */
+    private static void write(Path file, String text) throws IOException {
+        Path made = file.resolveSibling(file.getFileName() + ".new");
+        Files.write(made, text.getBytes(StandardCharsets.UTF_8));
+        Files.move(made, file, StandardCopyOption.REPLACE_EXISTING);
+    }
+
+    private void leftOut(ShiftFile shift) {
+        int count = shift.day().uncounted().size();
+        ShiftId id = shift.read().shift();
+        if (count > 0) {
+            Pages.say(
+                    spec,
+                    id + ": " + count + (count == 1 ? " line is" : " lines are") + " in no table; the diary has "
+                            + (count == 1 ? "it" : "them"));
+        }
+        List<Damage> damages = shift.read().damages();
+        Pages.warn(spec, damages);
+    }
+}

@@ -1,0 +1,47 @@
+package screedbook.command;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import picocli.CommandLine.Parameters;
+import screedbook.shelf.Shelf;
+
+/** The folder of a job as it is typed. */
+final class JobWord {
+    @Parameters(
+            paramLabel = "JOB",
+            arity = "0..1",
+            defaultValue = ".",
+            description = "the folder of a job; without it, this folder")
+    private Path folder;
+
+    Path folder() {
+        return folder;
+    }
+
+    /** @throws Stopped when it is not the folder of a job */
+    Shelf shelf() throws Stopped {
+        there();
+        if (!isJob(folder)) {
+            throw Stopped.disk(folder + " is not the folder of a job: it holds no job.json and no diary");
+        }
+        return Shelf.at(folder);
+    }
+
+    /** @throws Stopped when there is no such folder, or it cannot be read */
+    void there() throws Stopped {
+        if (!Files.isDirectory(folder)) {
+            throw Stopped.disk("there is no folder " + folder);
+        }
+        Path diary = folder.resolve("diary");
+        for (Path each : Files.isDirectory(diary) ? Stream.of(folder, diary).toList() : java.util.List.of(folder)) {
+            if (!Files.isReadable(each) || !Files.isExecutable(each)) {
+                throw Stopped.disk("no permission for " + each);
+            }
+        }
+    }
+
+    static boolean isJob(Path folder) {
+        return Stream.of("job.json", "job.jsonl", "diary").anyMatch(name -> Files.exists(folder.resolve(name)));
+    }
+}

@@ -1,0 +1,64 @@
+package screedbook.command;
+
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import picocli.CommandLine.Model.CommandSpec;
+import screedbook.entry.Damage;
+import screedbook.entry.Shown;
+import screedbook.report.DayPaper;
+import screedbook.shelf.ShiftFile;
+
+/** Pages on their way out. */
+final class Pages {
+    private Pages() {}
+
+    /** What a shift's page is made of. */
+    static DayPaper paper(ShiftFile file) {
+        return new DayPaper(
+                file.day(),
+                file.totals(),
+                file.findings(),
+                file.ground().now().flatMap(inForce -> inForce.agreed()),
+                file.ground().sheet(),
+                file.seals(),
+                file.revision());
+    }
+
+    /**
+     * The form that was asked for.
+     *
+     * @param typed the word after {@code --format}
+     * @param forms by their words, in the order in which they are told
+     * @throws Stopped when there is no such form
+     */
+    static <P> Function<P, String> form(String typed, Map<String, Function<P, String>> forms) throws Stopped {
+        Function<P, String> form = forms.get(typed);
+        if (form == null) {
+            throw Stopped.usage(
+                    "--format " + typed + " is not known; right would be one of " + String.join(", ", forms.keySet()));
+        }
+        return form;
+    }
+
+    static void print(CommandSpec spec, String page) {
+        spec.commandLine().getOut().print(page);
+    }
+
+    /** What is not as it was written stands on the error output: the page is made of what could be read. */
+    static void warn(CommandSpec spec, List<Damage> damages) {
+        for (Damage damage : damages) {
+            say(spec, text(damage));
+        }
+    }
+
+    static void say(CommandSpec spec, String sentence) {
+        spec.commandLine().getErr().print(spec.qualifiedName() + ": " + Shown.text(sentence) + "\n");
+    }
+
+    /** File, line and what was seen. */
+    static String text(Damage damage) {
+        String line = damage.row() == 0 ? "" : ":" + damage.row();
+        return Shown.text(damage.file()) + line + ": " + Shown.text(damage.said());
+    }
+}

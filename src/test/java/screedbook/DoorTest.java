@@ -1,0 +1,106 @@
+package screedbook;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.concurrent.TimeUnit;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine.Command;
+import screedbook.command.Commands;
+import screedbook.shelf.KeptShift;
+
+/** The first word: who gets it, in this Java and in a Java of its own. */
+class DoorTest {
+    private record Said(int exit, String out, String err) {}
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void doorLauncherAndLibraryKnowTheSameCommands() throws IOException {
+        Set<String> named = Stream.of(
+                        Commands.class.getAnnotation(Command.class).subcommands())
+                .map(command -> command.getAnnotation(Command.class).name())
+                .collect(Collectors.toCollection(TreeSet::new));
+        named.addAll(List.of("-h", "--help", "-V", "--version"));
+
+        assertThat(Main.COMMANDS).containsExactlyInAnyOrderElementsOf(named);
+        assertThat(launcher()).containsExactlyInAnyOrderElementsOf(named);
+    }
+
+    @Test
+    void theDeskNeverLoadsTheCommandLibrary() throws Exception {
+        assertThat(said(List.of("-verbose:class"), "--version").out()).contains("picocli.CommandLine");
+
+        String desk = said(List.of("-verbose:class"), folder.resolve("nowhere").toString())
+                .out();
+
+        assertThat(desk).contains("screedbook.Main").doesNotContain("picocli").doesNotContain("screedbook.command");
+    }
+
+    @Test
+    void aPageIsUtf8WhateverTheLocale() throws Exception {
+        Path job = folder.resolve("job");
+        KeptShift.job(job);
+        String text = Files.readString(job.resolve("job.json"));
+        Files.writeString(job.resolve("job.json"), text.replace("Harrow Bend overlay", "Rue de l\u2019\u00c9glise"));
+        KeptShift.opened(KeptShift.job(job), "2026-06-03-day", "paver").closed();
+
+        Said said = said(
+                List.of("-Dfile.encoding=ISO-8859-1", "-Dstdout.encoding=US-ASCII", "-Dnative.encoding=US-ASCII"),
+                "day",
+                job.toString());
+
+        assertThat(said.exit()).as(said.err()).isZero();
+        assertThat(said.out()).contains("Rue de l\u2019\u00c9glise");
+    }
+
+    @Test
+    void theExitCodeOfACommandIsThatOfTheProgram() throws Exception {
+        assertThat(said(List.of(), "--help").exit()).isZero();
+        assertThat(said(List.of(), "day", folder.resolve("nowhere").toString()).exit())
+                .isEqualTo(3);
+        assertThat(said(List.of(), "day", "--fromat").exit()).isEqualTo(2);
+    }
+
+    private static List<String> launcher() throws IOException {
+        Matcher list = Pattern.compile("(?m)^case \\$2 in\\n([^)]+)\\)")
+                .matcher(Files.readString(Path.of("src/main/sh/screedbook")));
+        assertThat(list.find()).isTrue();
+        return List.of(list.group(1).split(" \\| "));
+    }
+
+    private Said said(List<String> options, String... words) throws Exception {
+        Path out = Files.createTempFile(folder, "out", "");
+        Path err = Files.createTempFile(folder, "err", "");
+        List<String> command = new ArrayList<>(
+                List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString()));
+        command.addAll(List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"));
+        command.addAll(options);
+        command.addAll(List.of("-cp", System.getProperty("java.class.path"), "screedbook.Main"));
+        command.addAll(List.of(words));
+        Process process = new ProcessBuilder(command)
+                .redirectInput(new File("/dev/null"))
+                .redirectOutput(out.toFile())
+                .redirectError(err.toFile())
+                .start();
+        if (!process.waitFor(60, TimeUnit.SECONDS)) {
+            process.destroyForcibly();
+            throw new AssertionError(command + " did not end within a minute");
+        }
+        return new Said(process.exitValue(), Files.readString(out, UTF_8), Files.readString(err, UTF_8));
+    }
+}
