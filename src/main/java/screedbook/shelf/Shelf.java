@@ -22,6 +22,7 @@ import screedbook.entry.Standing;
 import screedbook.entry.Written;
 import screedbook.tally.ToDate;
 import screedbook.tally.Totals;
+import screedbook.tally.Unplanned;
 
 /** One job's folder with everything its shifts are judged by, read together. For one thread. */
 public final class Shelf {
@@ -100,7 +101,7 @@ public final class Shelf {
     public Totals totals(Day day, Ground ground, ToDate earlier, OffsetDateTime now) {
         return ground.job()
                 .map(job -> Totals.of(day, job, earlier, now))
-                .orElseGet(() -> NoPlan.totals(day, earlier, now));
+                .orElseGet(() -> Unplanned.totals(day, earlier, now));
     }
 
     private static OffsetDateTime moment(Day day, OffsetDateTime now) {

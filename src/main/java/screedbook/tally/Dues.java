@@ -72,6 +72,9 @@ final class Dues {
     }
 
     private void heat() {
+        if (job.checks().firstLoads() < 1 && job.checks().thenOneIn() < 1) {
+            return;
+        }
         Map<String, List<Rhythm.Turn>> mixes = new LinkedHashMap<>();
         List<Standing<Ticket>> placed = Rhythm.placed(loads);
         for (Rhythm.Turn turn : Rhythm.turns(placed, job)) {

@@ -1,5 +1,6 @@
 package screedbook.tally;
 
+import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.Objects;
@@ -18,14 +19,15 @@ import screedbook.unit.UnitSystem;
 public final class Unplanned {
     private Unplanned() {}
 
+    /** The totals of a day whose plan is not there: as printed and measured, and nothing was asked for. */
+    public static Totals totals(Day day, ToDate before, OffsetDateTime now) {
+        return Totals.of(day, job(day), before, now);
+    }
+
     /** A job with the lines' id, zone and units, and nothing planned: no width, no rate, no check is taken from elsewhere. */
     public static Job job(Day day) {
         String id = day.all().isEmpty() ? "" : day.all().get(0).line().job();
-        ZoneId zone = day.opening()
-                .map(Standing::entry)
-                .map(Opening::zone)
-                .flatMap(Unplanned::zone)
-                .orElse(ZoneOffset.UTC);
+        ZoneId zone = zone(day);
         Job.Units units = day.all().stream()
                 .map(Unplanned::units)
                 .flatMap(Optional::stream)
@@ -39,8 +41,16 @@ public final class Unplanned {
                 .settled();
     }
 
-    private static Optional<ZoneId> zone(String name) {
-        return ZoneId.getAvailableZoneIds().contains(name) ? Optional.of(ZoneId.of(name)) : Optional.empty();
+    /** As the opening says; else the offset of the first line. */
+    private static ZoneId zone(Day day) {
+        return day.opening()
+                .map(Standing::entry)
+                .map(Opening::zone)
+                .filter(ZoneId.getAvailableZoneIds()::contains)
+                .map(ZoneId::of)
+                .orElseGet(() -> day.all().isEmpty()
+                        ? ZoneOffset.UTC
+                        : day.all().get(0).line().keyed().getOffset());
     }
 
     /** The system of an entry's first amount that tells. */
