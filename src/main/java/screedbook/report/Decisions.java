@@ -48,7 +48,10 @@ final class Decisions {
                 .filter(f -> f.sort() == Sort.OUTSIDE && placed(f))
                 .toList();
         placed.stream().filter(Finding::answered).forEach(this::whole);
-        groups(placed.stream().filter(f -> !f.answered()).toList(), ": no answer kept");
+        int open = (int) placed.stream().filter(f -> !f.answered()).count();
+        if (open > 0) {
+            leaf.say(1, open + " without an answer; see above");
+        }
         if (placed.isEmpty()) {
             leaf.say(1, "nothing found");
         }
@@ -114,12 +117,10 @@ final class Decisions {
     }
 
     private void unanswered() {
-        groups(
-                paper.findings().stream()
-                        .filter(f -> !f.answered() && (f.sort() != Sort.OUTSIDE || placed(f)))
-                        .sorted(Comparator.comparing((Finding f) -> ORDER.get(f.sort())))
-                        .toList(),
-                "");
+        groups(paper.findings().stream()
+                .filter(f -> !f.answered() && (f.sort() != Sort.OUTSIDE || placed(f)))
+                .sorted(Comparator.comparing((Finding f) -> ORDER.get(f.sort())))
+                .toList());
     }
 
     /** Whether a finding speaks of something that stayed: anything but a load that was not placed. */
@@ -130,20 +131,20 @@ final class Decisions {
                         .orElse(true);
     }
 
-    private void groups(List<Finding> findings, String tail) {
+    private void groups(List<Finding> findings) {
         Map<String, List<Finding>> rules = new LinkedHashMap<>();
         findings.forEach(f -> rules.computeIfAbsent(f.sort() + f.rule(), r -> new ArrayList<>())
                 .add(f));
         rules.values().forEach(list -> {
             if (list.size() <= SINGLY) {
-                list.forEach(f -> leaf.say(1, text(f) + tail));
+                list.forEach(f -> leaf.say(1, text(f)));
             } else {
-                together(list, tail);
+                together(list);
             }
         });
     }
 
-    private void together(List<Finding> findings, String tail) {
+    private void together(List<Finding> findings) {
         Finding first = findings.get(0);
         String of = findings.stream()
                 .flatMap(f -> f.of().stream().limit(1))
@@ -152,7 +153,7 @@ final class Decisions {
         leaf.say(
                 1,
                 first.sort().mark() + "  " + findings.size() + " findings of one rule, the first: " + seen(first)
-                        + "; entries " + of + tail);
+                        + "; entries " + of);
     }
 
     private String text(Finding finding) {

@@ -94,7 +94,7 @@ final class Dues {
         int done = 0;
         int asked = 0;
         for (Rhythm.Turn turn : turns) {
-            if (turn.due()) {
+            if (turn.counts()) {
                 asked++;
                 done += turn.done() ? 1 : 0;
                 entries.add(turn.ticket().ref());

@@ -30,8 +30,10 @@ public final class Rhythm {
      * @param place from 1 among the placed loads of its mix
      * @param due whether a temperature was wanted of this load
      * @param done whether it has one wherever the job asks for it
+     * @param counts whether it stands for a wanted temperature: each of the first loads, and in each run the first load
+     *     that was read or, when none was, the last one
      */
-    public record Turn(Standing<Ticket> ticket, int place, boolean due, boolean done) {}
+    public record Turn(Standing<Ticket> ticket, int place, boolean due, boolean done, boolean counts) {}
 
     /** How far the rhythm of a mix has come. */
     private static final class Run {
@@ -77,12 +79,13 @@ public final class Rhythm {
         Run run = runs.computeIfAbsent(key(ticket.entry().paper().mix()), k -> new Run());
         boolean due = until(run) == 0;
         boolean done = done(ticket.entry());
+        boolean counts = due || (done && !run.taken && until(run) != NEVER);
         run.loads++;
         run.taken |= done;
         if (run.loads <= checks.firstLoads() || (run.loads - checks.firstLoads()) % every() == 0) {
             run.taken = false;
         }
-        return new Turn(ticket, run.loads, due, done);
+        return new Turn(ticket, run.loads, due, done, counts);
     }
 
     private int until(Run run) {

@@ -79,6 +79,17 @@ class RhythmTest {
         assertThat(due.now()).isFalse();
     }
 
+    /** Of loads 6 to 10 the seventh was read, of 11 to 15 none: seven wanted, six done. */
+    @Test
+    void aFiveThatWasReadEarlyCountsAsDone() {
+        Shift shift = loads(Shift.day(), 1, 16, "12.5-70A", List.of(1, 2, 3, 4, 5, 7, 8));
+        List<Rhythm.Turn> counts = Rhythm.turns(shift.read(), job).stream()
+                .filter(Rhythm.Turn::counts)
+                .toList();
+        assertThat(counts).extracting(Rhythm.Turn::place).containsExactly(1, 2, 3, 4, 5, 7, 15);
+        assertThat(counts).filteredOn(Rhythm.Turn::done).hasSize(6);
+    }
+
     @Test
     void aJobThatAsksOnlyForTheFirstLoadsAsksForNoMore() {
         Job.Checks c = Jobs.usChecks();
