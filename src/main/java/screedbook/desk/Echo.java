@@ -1,0 +1,180 @@
+package screedbook.desk;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import screedbook.check.Finding;
+import screedbook.entry.Closing;
+import screedbook.entry.Kind;
+import screedbook.entry.Standing;
+import screedbook.entry.Ticket;
+import screedbook.entry.YesNo;
+import screedbook.job.Job;
+import screedbook.picture.HeatStrip;
+import screedbook.picture.TonsStrip;
+import screedbook.tally.Run;
+import screedbook.tally.Shot;
+import screedbook.tally.Tons;
+import screedbook.unit.Amount;
+import screedbook.unit.Measure;
+import screedbook.unit.Unit;
+
+/** What the figures come to, told in few words beside the cursor, in the heading and at the side. */
+final class Echo {
+    private Echo() {}
+
+    /** {@code 11 loads 242.61 T}. */
+    static String loads(Shift shift) {
+        Tons all = shift.totals().shift();
+        return counted(all.loads()) + " " + all.pay().text();
+    }
+
+    private static String counted(int loads) {
+        return loads + (loads == 1 ? " load" : " loads");
+    }
+
+    /** What the shift would come to with the entry that is being keyed, and the tare that its weights imply. */
+    static String of(Model model, Reading reading) {
+        if (reading.form().kind() != Kind.TICKET || reading.form().amends() != null) {
+            return "";
+        }
+        Unit unit = Measure.LOAD.unit(model.shift().job().system());
+        Ticket ticket = (Ticket) reading.entry();
+        Amount net = ticket.weights().net();
+        List<String> words = new ArrayList<>();
+        if (net != null && net.unit() == unit) {
+            Tons all = model.shift().totals().shift();
+            words.add(net.text());
+            words.add(counted(all.loads() + 1) + " " + all.pay().plus(net).text());
+        }
+        run(model, ticket, words);
+        return String.join("  ", words);
+    }
+
+    private static void run(Model model, Ticket ticket, List<String> words) {
+        Ticket.Spot spot = ticket.spot();
+        if (spot.pull() != null) {
+            words.add("pull " + spot.pull() + (spot.lift() == null ? "" : " lift " + spot.lift()));
+        }
+        if (spot.from() != null || spot.to() != null) {
+            words.add("from " + (spot.from() == null ? "?" : spot.from())
+                    + (spot.to() == null ? "" : " to " + spot.to()));
+        }
+        if (spot.from() != null && spot.to() != null) {
+            words.add(screedbook.job.Road.of(model.shift().job())
+                    .length(spot.from(), spot.to())
+                    .text());
+        }
+    }
+
+    /** Pull, lift and mix of the last ticket, for the heading. */
+    static List<String> now(Model model) {
+        Standing<?> last = model.shift().last().get(Kind.TICKET);
+        if (last == null || !(last.entry() instanceof Ticket ticket)) {
+            return List.of();
+        }
+        List<String> words = new ArrayList<>();
+        Ticket.Spot spot = ticket.spot();
+        if (spot.pull() != null) {
+            words.add("pull " + spot.pull() + (spot.lift() == null ? "" : " lift " + spot.lift()));
+        }
+        if (ticket.paper().mix() != null) {
+            words.add(model.shift()
+                    .job()
+                    .mix(ticket.paper().mix())
+                    .map(Echo::mix)
+                    .orElse(ticket.paper().mix()));
+        }
+        return words;
+    }
+
+    /** {@code 12.5 mm PG 70-22 + aid}. */
+    private static String mix(Job.Mix mix) {
+        String size = mix.nmas() == null ? mix.name() : mix.nmas().text();
+        String binder = mix.highGrade().map(g -> " PG " + g).orElse("");
+        String polymer = mix.polymer() == YesNo.YES ? " polymer" : "";
+        String aid = mix.aid() == null || mix.aid() == Job.Aid.NEITHER ? "" : " + aid";
+        return size + binder + polymer + aid;
+    }
+
+    /** The lines at the top of the side. */
+    static List<String> side(Shift shift) {
+        List<String> lines = new ArrayList<>();
+        Tons all = shift.totals().shift();
+        lines.add(loads(shift));
+        all.perHour()
+                .ifPresent(h -> lines.add(h.setScale(0, java.math.RoundingMode.HALF_UP)
+                                .toPlainString() + " " + all.pay().unit().symbol() + "/h"));
+        List<Run> runs = shift.totals().runs();
+        if (!runs.isEmpty()) {
+            Run run = runs.get(runs.size() - 1);
+            run.rate()
+                    .ifPresent(r -> lines.add("spread " + r.shown(0).value().toPlainString()
+                            + run.target()
+                                    .map(t -> " of " + t.shown(0).value().toPlainString())
+                                    .orElse("")));
+        }
+        List<Shot> shots = shift.totals().shots();
+        if (!shots.isEmpty()) {
+            Shot shot = shots.get(shots.size() - 1);
+            shot.residual()
+                    .seen()
+                    .ifPresent(r -> lines.add("residual " + r.shown(3).value().toPlainString()));
+        }
+        return lines;
+    }
+
+    /** The closing entry with what was counted; every figure of it can be worked out again from the lines above it. */
+    static Closing counted(Model model, Closing keyed) {
+        Shift shift = model.shift();
+        Map<Kind, Integer> kinds = new LinkedHashMap<>();
+        shift.day().all().stream()
+                .filter(s -> s.line().book().equals(shift.page().book()))
+                .forEach(s -> kinds.merge(s.line().kind(), 1, Integer::sum));
+        List<Closing.Count> counts = new ArrayList<>();
+        kinds.forEach((kind, n) -> counts.add(new Closing.Count(kind.word(), n)));
+        List<Closing.Tons> tons = new ArrayList<>();
+        for (Tons each : shift.totals().tons()) {
+            if (each.by() == Tons.By.MIX) {
+                tons.add(new Closing.Tons(each.of(), each.loads(), each.received(), each.pay()));
+            }
+        }
+        return new Closing(
+                keyed.theirs(), keyed.controllingItem(), keyed.dayCharged(), keyed.text(), counts, tons, marks(shift));
+    }
+
+    private static List<Closing.Count> marks(Shift shift) {
+        List<Closing.Count> counts = new ArrayList<>();
+        for (screedbook.check.Sort sort : screedbook.check.Sort.values()) {
+            List<Finding> of =
+                    shift.findings().stream().filter(f -> f.sort() == sort).toList();
+            if (!of.isEmpty()) {
+                int open = (int) of.stream().filter(f -> !f.answered()).count();
+                counts.add(new Closing.Count(sort.text(), of.size()));
+                if (open > 0) {
+                    counts.add(new Closing.Count(sort.text() + ", not answered", open));
+                }
+            }
+        }
+        return counts;
+    }
+
+    /** Mix temperatures at the paver along the shift, under a line that names them. */
+    static List<String> strip(Shift shift, int width, int height) {
+        List<String> lines = new ArrayList<>();
+        lines.add("at the paver");
+        lines.addAll(HeatStrip.of(shift.pictured().heat(), shift.pictured().limit(), width, height - 1));
+        return lines;
+    }
+
+    /** The strip of temperatures over the tons against the clock. */
+    static List<String> pictures(Shift shift, int width, int height) {
+        int upper = Math.max(4, height / 2);
+        List<String> lines = new ArrayList<>(strip(shift, width, upper));
+        lines.add("");
+        lines.add("tons against the clock");
+        lines.addAll(TonsStrip.of(shift.pictured().tons(), width, Math.max(3, height - upper - 2)));
+        return lines;
+    }
+}

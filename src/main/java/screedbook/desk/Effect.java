@@ -1,0 +1,40 @@
+package screedbook.desk;
+
+import java.util.List;
+import screedbook.entry.Draft;
+import screedbook.entry.Kind;
+import screedbook.entry.ShiftId;
+import screedbook.entry.Unwritten;
+
+/** What the desk wants done outside: the terminal's room carries it out and tells the outcome as a {@link Msg}. */
+public sealed interface Effect {
+    /** Read the job's folder. */
+    record ListShifts() implements Effect {}
+
+    /** Open a shift for writing; begin it when it is not there and {@code begin} says so. */
+    record Open(ShiftId shift, String who, boolean begin) implements Effect {}
+
+    /** Read a shift without touching it. */
+    record LookAt(ShiftId shift) implements Effect {}
+
+    /** Append entries, all or none. */
+    record Write(List<Unwritten> entries) implements Effect {}
+
+    /** Keep a half-typed entry through a crash. */
+    record Keep(Draft draft) implements Effect {}
+
+    /** The half-typed entry of this kind is written or given up. */
+    record Drop(Kind kind) implements Effect {}
+
+    /** Go on writing in another folder. */
+    record ContinueIn(String folder) implements Effect {}
+
+    /** Save the page of the shift so far as text and CSV. */
+    record Print() implements Effect {}
+
+    /** Look for words in every shift of the job. */
+    record Find(String words) implements Effect {}
+
+    /** Leave the shift: let go of its files. */
+    record Leave() implements Effect {}
+}

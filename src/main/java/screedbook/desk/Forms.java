@@ -1,0 +1,308 @@
+package screedbook.desk;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import screedbook.entry.Aside;
+import screedbook.entry.Blank;
+import screedbook.entry.Draft;
+import screedbook.entry.Entry;
+import screedbook.entry.Field;
+import screedbook.entry.Fields;
+import screedbook.entry.Kind;
+import screedbook.entry.Source;
+import screedbook.entry.Standing;
+import screedbook.entry.Ticket;
+import screedbook.entry.Told;
+import screedbook.entry.YesNo;
+import screedbook.job.Job;
+import screedbook.unit.Amount;
+
+/** Forms made ready: what is carried on stands there, and Enter knows where to stop. */
+final class Forms {
+    /** The blank that asks why an entry gets other values. */
+    static final String WHY = "why_amended";
+
+    private static final Field TIME = line(Reading.TIME, "time", java.time.OffsetDateTime.class, 8);
+    private static final Field REASON = line(WHY, "why", String.class, 40);
+
+    private Forms() {}
+
+    private static Field line(String name, String label, Class<?> type, int width) {
+        return new Field(
+                name,
+                label,
+                type,
+                Optional.empty(),
+                Blank.Pick.NONE,
+                Blank.Due.ASKED,
+                false,
+                width,
+                "",
+                List.of(),
+                Optional.empty());
+    }
+
+    /** The blanks of a kind that a person fills in: its own, the time where it has none, and what stands on any entry. */
+    static List<Field> blanks(Kind kind) {
+        List<Field> fields = new ArrayList<>();
+        if (kind != Kind.TICKET) {
+            fields.add(TIME);
+        }
+        for (Field field : kind.fields()) {
+            boolean typed = field.type() != Map.class
+                    && field.element().map(e -> e == String.class).orElse(true);
+            if (typed) {
+                fields.add(field);
+            }
+        }
+        fields.addAll(Fields.of(Aside.class));
+        return fields;
+    }
+
+    /** A new entry of a kind. */
+    static Form fresh(Model model, Kind kind) {
+        return fresh(model, kind, Map.of());
+    }
+
+    /** A new entry of a kind with some blanks filled in beforehand; the cursor is at the first that is due. */
+    static Form fresh(Model model, Kind kind, Map<String, String> given) {
+        Map<String, String> before = before(model, kind);
+        Map<String, String> carried = carried(model, kind, before);
+        List<Input> inputs = new ArrayList<>();
+        for (Field field : blanks(kind)) {
+            Input input = Input.empty(field, model.shift().job().system());
+            String text = given.getOrDefault(input.name(), carried.getOrDefault(input.name(), ""));
+            inputs.add(text.isEmpty() ? input : input.carrying(text));
+        }
+        Form form = new Form(kind, model.source(), null, List.copyOf(inputs), 0, before, Map.of());
+        Form ready = begun(number(model, dues(model, form)));
+        return given.containsKey(ready.active().name()) && ready.nextDue() >= 0 ? ready.at(ready.nextDue()) : ready;
+    }
+
+    private static Form begun(Form form) {
+        Map<String, String> started = new HashMap<>();
+        form.inputs().forEach(i -> started.put(i.name(), i.text()));
+        Form ready = new Form(form.kind(), form.source(), form.amends(), form.inputs(), 0, form.before(), started);
+        return ready.at(ready.firstDue());
+    }
+
+    /** The texts of the last entry of the kind that counts, by blank. */
+    private static Map<String, String> before(Model model, Kind kind) {
+        return last(model, kind).map(e -> texts((Record) e)).orElse(Map.of());
+    }
+
+    private static Optional<Entry> last(Model model, Kind kind) {
+        return Optional.ofNullable(model.shift().last().get(kind)).map(Standing::entry);
+    }
+
+    static Map<String, String> texts(Record record) {
+        Map<String, String> texts = new LinkedHashMap<>();
+        for (Field field : Fields.of(record.getClass())) {
+            Object value = field.get(record);
+            if (value != null) {
+                boolean amount = value instanceof Amount;
+                String key =
+                        amount ? field.name() + "_" + ((Amount) value).unit().suffix() : field.name();
+                texts.put(key, amount ? ((Amount) value).value().toPlainString() : Told.value(value));
+            }
+        }
+        return texts;
+    }
+
+    private static Map<String, String> carried(Model model, Kind kind, Map<String, String> before) {
+        Map<String, String> carried = new HashMap<>();
+        for (Field field : kind.fields()) {
+            if (field.carry()) {
+                String key = field.key(model.shift().job().system());
+                Optional<String> value = Optional.ofNullable(before.get(key))
+                        .or(() -> elsewhere(model, kind, field))
+                        .or(() -> only(model, field));
+                value.ifPresent(v -> carried.put(key, v));
+            }
+        }
+        if (kind == Kind.TICKET) {
+            ticket(model, before, carried);
+        } else if (kind == Kind.TACK) {
+            tack(before, carried);
+        }
+        return carried;
+    }
+
+    /** Pull and lift go on from the last ticket or surface reading where this kind has not been keyed yet. */
+    private static Optional<String> elsewhere(Model model, Kind kind, Field field) {
+        if (field.pick() != Blank.Pick.PULL && field.pick() != Blank.Pick.LIFT && field.pick() != Blank.Pick.MIX) {
+            return Optional.empty();
+        }
+        for (Kind other : List.of(Kind.TICKET, Kind.SURFACE, Kind.TACK)) {
+            String value = other == kind ? null : before(model, other).get(field.name());
+            if (value != null) {
+                return Optional.of(value);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<String> only(Model model, Field field) {
+        List<String> all = Picks.of(model, field);
+        return all.size() == 1 ? Optional.of(all.get(0)) : Optional.empty();
+    }
+
+    /** The next load begins where the last one ended. */
+    private static void ticket(Model model, Map<String, String> before, Map<String, String> carried) {
+        if (before.containsKey("to_sta")) {
+            carried.put("from_sta", before.get("to_sta"));
+        }
+        carried.put("received_by", model.setting().who());
+        if (!carried.containsKey("kept")) {
+            carried.put("kept", Ticket.Kept.PAPER.word());
+        }
+    }
+
+    private static void tack(Map<String, String> before, Map<String, String> carried) {
+        for (Map.Entry<String, String> each : before.entrySet()) {
+            if (each.getKey().matches("(depth_)?after_\\w+")) {
+                carried.put(each.getKey().replace("after", "before"), each.getValue());
+            }
+        }
+        if (before.containsKey("to_sta")) {
+            carried.put("from_sta", before.get("to_sta"));
+        }
+    }
+
+    /** The ticket number by the plant's rule: own series one more, shared series its leading digits. */
+    private static Form number(Model model, Form form) {
+        String last = form.before().get("number");
+        if (form.kind() != Kind.TICKET || last == null || !last.matches("\\d{3,12}")) {
+            return form;
+        }
+        Job.Series series = model.shift()
+                .job()
+                .plant(form.text("plant"))
+                .map(Job.Plant::series)
+                .orElse(Job.Series.OWN);
+        if (series == Job.Series.SHARED) {
+            return form.change(
+                    "number", i -> i.typed(last.substring(0, last.length() - 3)).due(true));
+        }
+        String next =
+                new java.math.BigInteger(last).add(java.math.BigInteger.ONE).toString();
+        String padded = "0".repeat(Math.max(0, last.length() - next.length())) + next;
+        return form.change("number", i -> i.carrying(padded).due(false));
+    }
+
+    /** Where Enter stops, by the kind's own word and by what the job asks for now. */
+    static Form dues(Model model, Form form) {
+        List<Input> inputs = new ArrayList<>();
+        for (Input input : form.inputs()) {
+            inputs.add(input.due(due(model, form, input)));
+        }
+        return form.with(inputs);
+    }
+
+    private static boolean due(Model model, Form form, Input input) {
+        if (form.amends() != null) {
+            return input.name().equals(WHY);
+        }
+        return switch (input.field().due()) {
+            case ALWAYS -> true;
+            case FREE -> false;
+            case ASKED -> asked(model, form, input);
+        };
+    }
+
+    private static boolean asked(Model model, Form form, Input input) {
+        boolean notes = form.source() == Source.NOTES;
+        return switch (input.field().name()) {
+            case "gross", "tare" -> model.shift().job().checks().grossAndTare() == YesNo.YES;
+            case "loaded", Reading.TIME -> notes;
+            case "plant" ->
+                input.field().measure().isPresent()
+                        ? heat(model, form, false)
+                        : input.text().isEmpty();
+            case "paver" -> input.field().measure().isPresent() && heat(model, form, true);
+            case "before", "after" -> !strapped(model, form);
+            case "depth_before", "depth_after" -> strapped(model, form);
+            default -> input.text().isEmpty();
+        };
+    }
+
+    private static boolean strapped(Model model, Form form) {
+        return model.shift()
+                .job()
+                .distributor(form.text("distributor"))
+                .map(d -> d.strapping() != null && !d.strapping().isEmpty())
+                .orElse(false);
+    }
+
+    private static boolean heat(Model model, Form form, boolean paver) {
+        Job.HeatWhere where = model.shift().job().checks().heatWhere();
+        boolean here = where == Job.HeatWhere.BOTH || (where == Job.HeatWhere.PAVER) == paver;
+        return here && model.shift().heatDue(form.text("mix"));
+    }
+
+    /** An entry's blanks with what stands in them now, to be given other values. */
+    static Form amend(Model model, Standing<?> standing) {
+        Map<String, String> texts = new HashMap<>(texts((Record) standing.entry()));
+        texts.putAll(texts(standing.aside()));
+        if (standing.time() != null) {
+            texts.put(Reading.TIME, screedbook.entry.Moment.clock(standing.time()));
+        }
+        List<Input> inputs = new ArrayList<>();
+        for (Field field : blanks(standing.line().kind())) {
+            Input input = Input.empty(field, model.shift().job().system());
+            String text = texts.getOrDefault(input.name(), "");
+            inputs.add(text.isEmpty() ? input : input.carrying(text));
+        }
+        inputs.add(Input.empty(REASON, model.shift().job().system()).due(true));
+        Form form = new Form(
+                standing.line().kind(), Source.NOTES, standing.ref(), List.copyOf(inputs), 0, Map.of(), Map.of());
+        Form ready = begun(form);
+        return ready.at(main(ready));
+    }
+
+    private static int main(Form form) {
+        for (int i = 0; i < form.inputs().size(); i++) {
+            if (form.inputs().get(i).field().due() == Blank.Due.ALWAYS) {
+                return i;
+            }
+        }
+        return 0;
+    }
+
+    /** What of a form has to be kept, so that it can be typed on after a crash. */
+    static Draft draft(Form form) {
+        Map<String, String> typed = new LinkedHashMap<>();
+        for (Input input : form.inputs()) {
+            if (!input.text().equals(form.started().getOrDefault(input.name(), ""))) {
+                typed.put(input.name(), input.text());
+            }
+        }
+        return new Draft(
+                form.kind(), form.source(), form.amends(), typed, form.active().name());
+    }
+
+    /** A form as it was half typed; empty when the entry that it was to amend is not there. */
+    static Optional<Form> of(Model model, Draft draft) {
+        if (draft.of() == null) {
+            return Optional.of(typed(fresh(model.with(draft.source()), draft.kind()), draft));
+        }
+        return model.shift().day().find(draft.of()).map(s -> typed(amend(model, s), draft));
+    }
+
+    private static Form typed(Form form, Draft draft) {
+        for (Map.Entry<String, String> each : draft.typed().entrySet()) {
+            form = form.change(each.getKey(), i -> i.typed(each.getValue()));
+        }
+        return form.at(draft.at());
+    }
+
+    /** Whether a decimal was typed at all; for the echo. */
+    static Optional<BigDecimal> number(Reading reading, String key) {
+        return reading.plain().get(key) instanceof BigDecimal d ? Optional.of(d) : Optional.empty();
+    }
+}

@@ -1,0 +1,130 @@
+package screedbook.desk;
+
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import screedbook.entry.Moment;
+import screedbook.entry.ShiftId;
+import screedbook.entry.Shown;
+
+/** What stands around every screen: the heading, the rules, the sentence and the keys at the foot. */
+final class Frame {
+    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
+
+    private final Canvas.Pen pen;
+    private final Model model;
+
+    Frame(Canvas.Pen pen, Model model) {
+        this.pen = pen;
+        this.model = model;
+    }
+
+    Canvas.Pen pen() {
+        return pen;
+    }
+
+    int width() {
+        return pen.width();
+    }
+
+    /** The first row of the body. */
+    int top() {
+        return 2;
+    }
+
+    /** Rows of the body. */
+    int rows() {
+        return Math.max(0, pen.height() - 4);
+    }
+
+    /** The row below the body. */
+    int bottom() {
+        return top() + rows();
+    }
+
+    void draw() {
+        head();
+        rule(1);
+        rule(pen.height() - 2);
+        notice();
+        foot();
+    }
+
+    private void head() {
+        pen.fill(0, 0, width(), 1, ' ', Style.HEAD);
+        String clock = model.now() == null ? "" : Moment.clock(model.now());
+        pen.put(1, 0, cut(heading(), width() - clock.length() - 3), Style.HEAD);
+        pen.put(width() - clock.length() - 1, 0, clock, Style.HEAD);
+    }
+
+    private String heading() {
+        List<String> words = new ArrayList<>();
+        words.add(
+                model.setting().job().map(j -> j.name()).orElse(model.setting().folder()));
+        boolean onShift = model.shift() != null && model.screens().size() > 1;
+        if (onShift) {
+            words.add(named(model.shift().id()));
+            words.addAll(Echo.now(model));
+        }
+        if (!(model.top() instanceof Screen.Log)) {
+            words.add(
+                    model.top().place() == Place.FORM ? "" : model.top().place().title());
+        }
+        words.removeIf(String::isEmpty);
+        return Shown.text(String.join("  ", words));
+    }
+
+    /** {@code 3 Jun 2026 night}. */
+    static String named(ShiftId shift) {
+        return DATE.format(shift.date()) + " " + shift.word();
+    }
+
+    void rule(int y) {
+        pen.fill(0, y, width(), 1, '─', Style.RULE);
+    }
+
+    private void notice() {
+        Notice notice = model.notice();
+        if (!notice.text().isEmpty()) {
+            String text = " " + Shown.text(notice.text()) + " ";
+            pen.put(1, pen.height() - 2, cut(text, width() - 2), notice.alert() ? Style.ALERT : Style.STRONG);
+        }
+    }
+
+    private void foot() {
+        pen.fill(0, pen.height() - 1, width(), 1, ' ', Style.KEYLINE);
+        pen.put(1, pen.height() - 1, fitting(KeyTable.foot(model.top().place()), width() - 2), Style.KEYLINE);
+    }
+
+    /** Whole keys only: what does not fit is left to the help. */
+    private static String fitting(String text, int width) {
+        if (text.length() <= width) {
+            return text;
+        }
+        int at = text.lastIndexOf("  ", Math.max(0, width - 8));
+        return (at < 0 ? "" : text.substring(0, at) + "  ") + "? keys";
+    }
+
+    static String cut(String text, int width) {
+        if (width <= 0) {
+            return "";
+        }
+        return text.length() <= width ? text : text.substring(0, Math.max(0, width - 1)) + "~";
+    }
+
+    /** A text broken at blanks into lines of at most so many characters. */
+    static List<String> wrapped(String text, int width) {
+        List<String> lines = new ArrayList<>();
+        String rest = text;
+        int room = Math.max(8, width);
+        while (rest.length() > room) {
+            int at = rest.lastIndexOf(' ', room);
+            int cut = at <= 0 ? room : at;
+            lines.add(rest.substring(0, cut));
+            rest = rest.substring(cut).stripLeading();
+        }
+        lines.add(rest);
+        return lines;
+    }
+}

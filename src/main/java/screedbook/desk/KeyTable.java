@@ -1,0 +1,364 @@
+package screedbook.desk;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Predicate;
+import screedbook.entry.Kind;
+
+/**
+ * Every key of the desk: where it holds, how it is written, what it does. The foot of each screen, the help and the
+ * table of the manual are read off these rows; a new key is one row.
+ */
+public final class KeyTable {
+    /**
+     * One key.
+     *
+     * @param foot the word for the line at the foot of the screen; empty where it stands in the help only
+     */
+    public record Row(
+            Place place,
+            String key,
+            String foot,
+            String does,
+            Predicate<Key> struck,
+            BiFunction<Model, Key, Step> act) {}
+
+    private static final List<Row> ROWS = rows();
+
+    private KeyTable() {}
+
+    /** All keys in the order of the help. */
+    public static List<Row> all() {
+        return ROWS;
+    }
+
+    static List<Row> at(Place place) {
+        return ROWS.stream().filter(r -> r.place() == place).toList();
+    }
+
+    static Optional<Row> find(Place place, Key key) {
+        return ROWS.stream()
+                .filter(r -> r.place() == place && r.struck().test(key))
+                .findFirst();
+    }
+
+    /** The foot of a screen. */
+    static String foot(Place place) {
+        List<String> words = new ArrayList<>();
+        for (Row row : at(place)) {
+            if (!row.foot().isEmpty()) {
+                words.add(row.key() + " " + row.foot());
+            }
+        }
+        return String.join("  ", words);
+    }
+
+    private static List<Row> rows() {
+        List<Row> rows = new ArrayList<>();
+        start(rows);
+        shift(rows);
+        form(rows);
+        lists(rows);
+        return List.copyOf(rows);
+    }
+
+    private static void start(List<Row> to) {
+        Place p = Place.START;
+        to.add(walk(p));
+        to.add(row(p, "Enter", "open", "open the shift walked to", code(Key.Code.ENTER), StartKeys::open));
+        to.add(row(p, "d", "day", "begin today's day shift", c("d"), (m, k) -> StartKeys.begin(m, "day")));
+        to.add(row(p, "n", "night", "begin tonight's night shift", c("n"), (m, k) -> StartKeys.begin(m, "night")));
+        to.add(row(p, "e", "extra", "begin an extra shift today", c("e"), (m, k) -> StartKeys.extra(m)));
+        to.add(row(p, "o", "no work", "write that nothing was placed today", c("o"), (m, k) -> StartKeys.noWork(m)));
+        to.add(row(p, "1-9", "who", "say who writes", digits(), StartKeys::who));
+        to.add(row(p, "/", "find", "look for words in every shift", c("/"), (m, k) -> ListKeys.search(m)));
+        to.add(look(p));
+        to.add(help(p));
+        to.add(row(p, "q", "quit", "end the program", c("q"), (m, k) -> Step.of(m.ended())));
+    }
+
+    private static void shift(List<Row> to) {
+        Place p = Place.SHIFT;
+        to.add(row(p, "digits", "ticket", "begin a ticket with its truck", digits(), ShiftKeys::digit));
+        to.add(begin(p, "t", "", "key a ticket", Kind.TICKET));
+        to.add(begin(p, "s", "surface", "key a surface temperature", Kind.SURFACE));
+        to.add(begin(p, "w", "weather", "key the weather", Kind.WEATHER));
+        to.add(begin(p, "k", "tack", "key a tack shot", Kind.TACK));
+        to.add(begin(p, "n", "note", "key a note", Kind.NOTE));
+        to.add(row(
+                p,
+                "m",
+                "more",
+                "other kinds: share, waste, refill, number, hand-over, no work",
+                c("m"),
+                (m, k) -> Step.of(m.push(new Screen.Kinds(Walk.FIRST)))));
+        to.add(row(
+                p,
+                "f",
+                "findings",
+                "see what is outside, missing, to look at again, not adding up",
+                c("f"),
+                (m, k) -> Step.of(m.push(new Screen.FindingList(Walk.FIRST)))));
+        to.add(row(
+                p,
+                "y",
+                "totals",
+                "see what the day comes to, with its working",
+                c("y"),
+                (m, k) -> Step.of(m.push(new Screen.Sums(Walk.FIRST)))));
+        to.add(row(p, "p", "", "see the pictures", c("p"), (m, k) -> Step.of(m.push(new Screen.Pictures()))));
+        to.add(walk(p));
+        to.add(row(p, "Enter", "", "open the entry walked to", code(Key.Code.ENTER), ShiftKeys::open));
+        to.add(row(p, "x", "", "strike the entry walked to", c("x"), ShiftKeys::strike));
+        to.add(row(p, "a", "", "amend the entry walked to, or remark on it", c("a"), ShiftKeys::amend));
+        to.add(row(p, "l", "", "key live, or from notes", c("l"), (m, k) -> ShiftKeys.source(m)));
+        to.add(row(p, "/", "", "look for words in every shift", c("/"), (m, k) -> ListKeys.search(m)));
+        to.add(row(
+                p, "P", "", "save the page so far as text and CSV", c("P"), (m, k) -> Step.of(m, new Effect.Print())));
+        to.add(row(p, "c", "close", "see what is missing, then close the shift", c("c"), (m, k) -> ShiftKeys.close(m)));
+        to.add(row(p, "r", "", "write a review of a closed shift", c("r"), (m, k) -> ShiftKeys.review(m)));
+        to.add(row(p, "u", "", "say who writes", c("u"), (m, k) -> ShiftKeys.nextWho(m)));
+        to.add(look(p));
+        to.add(row(
+                p,
+                "Ctrl-F",
+                "",
+                "go on in another folder when the disk refuses",
+                ctrl("f"),
+                (m, k) -> Step.of(m.push(new Screen.OtherFolder("")))));
+        to.add(help(p));
+        to.add(row(
+                p,
+                "Esc",
+                "",
+                "back to the shifts; what is half typed stays",
+                code(Key.Code.ESCAPE),
+                (m, k) -> ShiftKeys.leave(m)));
+    }
+
+    private static void form(List<Row> to) {
+        Place p = Place.FORM;
+        to.add(row(
+                p,
+                "Enter",
+                "on",
+                "on to the next blank that is due; from the last one: write the entry",
+                code(Key.Code.ENTER),
+                FormKeys::enter));
+        to.add(row(
+                p,
+                "Tab",
+                "next",
+                "next blank; Shift-Tab and arrows likewise",
+                codes(Key.Code.TAB, Key.Code.DOWN),
+                (m, k) -> FormKeys.move(m, 1)));
+        to.add(row(
+                p,
+                "Shift-Tab",
+                "",
+                "blank before",
+                codes(Key.Code.BACK_TAB, Key.Code.UP),
+                (m, k) -> FormKeys.move(m, -1)));
+        to.add(row(p, "Ctrl-S", "write", "write the entry as it stands", ctrl("s"), (m, k) -> FormKeys.write(m)));
+        to.add(row(
+                p,
+                "Esc",
+                "leave",
+                "leave it half typed and go back",
+                code(Key.Code.ESCAPE),
+                (m, k) -> FormKeys.leave(m)));
+        to.add(row(p, "Ctrl-D", "drop", "give up what was typed", ctrl("d"), (m, k) -> FormKeys.drop(m)));
+        to.add(row(p, "Ctrl-O", "", "take what is offered", ctrl("o"), (m, k) -> FormKeys.offer(m)));
+        to.add(row(p, "Ctrl-W", "", "see the working of the limit", ctrl("w"), (m, k) -> FormKeys.working(m)));
+        to.add(row(p, "Ctrl-L", "", "key live, or from notes", ctrl("l"), (m, k) -> FormKeys.source(m)));
+        to.add(row(
+                p,
+                "Ctrl-F",
+                "",
+                "go on in another folder when the disk refuses",
+                ctrl("f"),
+                (m, k) -> Step.of(m.push(new Screen.OtherFolder("")))));
+        to.add(row(p, ".", "", "alone in an empty blank: as last time", k -> false, (m, k) -> Step.of(m)));
+        to.add(row(p, "3+ 3-", "", "three more or less than last time", k -> false, (m, k) -> Step.of(m)));
+        to.add(row(
+                p,
+                "Left Right",
+                "",
+                "move in the blank; Home and End to its ends",
+                codes(Key.Code.LEFT, Key.Code.RIGHT, Key.Code.HOME, Key.Code.END),
+                FormKeys::caret));
+        to.add(row(
+                p,
+                "Backspace",
+                "",
+                "take away a character; Delete the one ahead",
+                codes(Key.Code.BACKSPACE, Key.Code.DELETE),
+                FormKeys::erase));
+        to.add(row(
+                p,
+                "Ctrl-K",
+                "keys",
+                "these keys; also ? where the blank is no text",
+                k -> FormKeys.helps(k),
+                (m, k) -> FormKeys.help(m, k)));
+    }
+
+    private static void lists(List<Row> to) {
+        to.add(walk(Place.KINDS));
+        to.add(row(
+                Place.KINDS,
+                "Enter",
+                "key it",
+                "key an entry of the kind walked to; also its number",
+                code(Key.Code.ENTER),
+                ListKeys::kind));
+        to.add(row(
+                Place.KINDS, "1-9", "", "key an entry of the kind with this number", digits(), ListKeys::kindByNumber));
+        to.add(esc(Place.KINDS));
+        to.add(scroll(Place.ENTRY));
+        to.add(row(Place.ENTRY, "a", "amend", "amend it, or remark on it", c("a"), ListKeys::amend));
+        to.add(row(Place.ENTRY, "x", "strike", "strike it", c("x"), ListKeys::strike));
+        to.add(row(Place.ENTRY, "n", "answer", "answer its first open finding", c("n"), ListKeys::answerHere));
+        to.add(help(Place.ENTRY));
+        to.add(esc(Place.ENTRY));
+        to.add(walk(Place.FINDINGS));
+        to.add(row(
+                Place.FINDINGS,
+                "Enter",
+                "working",
+                "how the finding came about",
+                code(Key.Code.ENTER),
+                ListKeys::finding));
+        to.add(row(Place.FINDINGS, "a", "answer", "write what was done about it", c("a"), ListKeys::answer));
+        to.add(row(Place.FINDINGS, "o", "entry", "open the entry", c("o"), ListKeys::findingEntry));
+        to.add(help(Place.FINDINGS));
+        to.add(esc(Place.FINDINGS));
+        to.add(walk(Place.TOTALS));
+        to.add(row(
+                Place.TOTALS, "Enter", "working", "how the figure came about", code(Key.Code.ENTER), ListKeys::figure));
+        to.add(help(Place.TOTALS));
+        to.add(esc(Place.TOTALS));
+        to.add(walk(Place.WORKING));
+        to.add(row(
+                Place.WORKING,
+                "Enter",
+                "open",
+                "open the entry walked to",
+                code(Key.Code.ENTER),
+                ListKeys::workedEntry));
+        to.add(esc(Place.WORKING));
+        to.add(esc(Place.PICTURES));
+        to.add(row(
+                Place.CLOSING,
+                "Enter",
+                "go on",
+                "key the closing entry",
+                code(Key.Code.ENTER),
+                (m, k) -> ShiftKeys.closing(m)));
+        to.add(scroll(Place.CLOSING));
+        to.add(esc(Place.CLOSING));
+        to.add(row(
+                Place.SEARCH,
+                "Enter",
+                "look, open",
+                "look for the words; then open the entry walked to",
+                code(Key.Code.ENTER),
+                ListKeys::searchEnter));
+        to.add(walk(Place.SEARCH));
+        to.add(esc(Place.SEARCH));
+        to.add(row(
+                Place.FOLDER,
+                "Enter",
+                "go on there",
+                "go on in a new file in this folder",
+                code(Key.Code.ENTER),
+                ListKeys::folderEnter));
+        to.add(esc(Place.FOLDER));
+        to.add(scroll(Place.HELP));
+        to.add(esc(Place.HELP));
+    }
+
+    private static Row row(
+            Place place,
+            String key,
+            String foot,
+            String does,
+            Predicate<Key> struck,
+            BiFunction<Model, Key, Step> act) {
+        return new Row(place, key, foot, does, struck, act);
+    }
+
+    private static Row begin(Place place, String key, String foot, String does, Kind kind) {
+        return row(place, key, foot, does, c(key), (m, k) -> ShiftKeys.begin(m, kind));
+    }
+
+    private static Row walk(Place place) {
+        return row(
+                place,
+                "Up Down",
+                "",
+                "walk the list; Page keys, Home and End likewise",
+                codes(Key.Code.UP, Key.Code.DOWN, Key.Code.PAGE_UP, Key.Code.PAGE_DOWN, Key.Code.HOME, Key.Code.END),
+                Walking::walk);
+    }
+
+    private static Row scroll(Place place) {
+        return row(
+                place,
+                "Up Down",
+                "",
+                "move the text; Page keys likewise",
+                codes(Key.Code.UP, Key.Code.DOWN, Key.Code.PAGE_UP, Key.Code.PAGE_DOWN),
+                Walking::scroll);
+    }
+
+    private static Row look(Place place) {
+        return row(
+                place,
+                "v",
+                "",
+                "another look: night, sun, without colour",
+                c("v"),
+                (m, k) -> Step.of(m.with(m.setting().nextLook())));
+    }
+
+    private static Row help(Place place) {
+        return row(
+                place,
+                "?",
+                "keys",
+                "what the keys do here",
+                c("?"),
+                (m, k) -> Step.of(m.push(new Screen.Help(place, 0))));
+    }
+
+    private static Row esc(Place place) {
+        return row(place, "Esc", "back", "back", code(Key.Code.ESCAPE), (m, k) -> Step.of(m.pop()));
+    }
+
+    private static Predicate<Key> c(String text) {
+        return key -> key.is(text);
+    }
+
+    private static Predicate<Key> ctrl(String letter) {
+        return key -> key.code() == Key.Code.CHAR && key.ctrl() && key.text().equals(letter);
+    }
+
+    private static Predicate<Key> code(Key.Code code) {
+        return key -> key.code() == code;
+    }
+
+    private static Predicate<Key> codes(Key.Code... codes) {
+        return key -> Arrays.asList(codes).contains(key.code());
+    }
+
+    private static Predicate<Key> digits() {
+        return key -> key.code() == Key.Code.CHAR
+                && !key.ctrl()
+                && !key.alt()
+                && key.text().matches("[0-9]");
+    }
+}

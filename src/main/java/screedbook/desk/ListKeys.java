@@ -1,0 +1,202 @@
+package screedbook.desk;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import screedbook.check.Finding;
+import screedbook.entry.Kind;
+import screedbook.entry.Ref;
+import screedbook.entry.Standing;
+import screedbook.tally.Figure;
+import screedbook.tally.Section;
+
+/** What the keys do on lists: kinds, findings, totals, workings, search. */
+final class ListKeys {
+    /** Kinds that have no key of their own on the shift. */
+    static final List<Kind> KINDS = List.of(
+            Kind.PART, Kind.WASTE, Kind.REFILL, Kind.NUMBER, Kind.HAND_OVER, Kind.NO_WORK, Kind.ANSWER, Kind.STRIKE);
+
+    private ListKeys() {}
+
+    static Step kind(Model model, Key key) {
+        return begin(model, ((Screen.Kinds) model.top()).walk().at());
+    }
+
+    static Step kindByNumber(Model model, Key key) {
+        return begin(model, Integer.parseInt(key.text()) - 1);
+    }
+
+    private static Step begin(Model model, int at) {
+        if (at < 0 || at >= KINDS.size()) {
+            return Step.of(model.say("no kind has this number"));
+        }
+        return ShiftKeys.begin(model.pop(), KINDS.get(at), ofTicket(model, KINDS.get(at)));
+    }
+
+    /** A share or waste is most often of the entry walked to. */
+    private static Map<String, String> ofTicket(Model model, Kind kind) {
+        Model log = model.pop();
+        if (kind != Kind.PART && kind != Kind.WASTE && kind != Kind.STRIKE || !(log.top() instanceof Screen.Log)) {
+            return Map.of();
+        }
+        Optional<Standing<?>> chosen = ShiftKeys.chosen(log);
+        return chosen.map(s -> Map.of("of", s.ref().toString())).orElse(Map.of());
+    }
+
+    private static Optional<Standing<?>> whole(Model model) {
+        return model.shift().day().find(((Screen.Whole) model.top()).ref());
+    }
+
+    static Step amend(Model model, Key key) {
+        return whole(model).map(s -> ShiftKeys.amend(model, s)).orElse(Step.of(model));
+    }
+
+    static Step strike(Model model, Key key) {
+        return ShiftKeys.strike(model, ((Screen.Whole) model.top()).ref());
+    }
+
+    static Step answerHere(Model model, Key key) {
+        Ref ref = ((Screen.Whole) model.top()).ref();
+        for (Finding finding : model.shift().marks(ref)) {
+            if (!finding.answered()) {
+                return answer(model, finding);
+            }
+        }
+        return Step.of(model.say("no open finding stands beside this entry"));
+    }
+
+    private static Optional<Finding> chosenFinding(Model model) {
+        int at = ((Screen.FindingList) model.top()).walk().at();
+        List<Finding> all = model.shift().findings();
+        return at < 0 || at >= all.size() ? Optional.empty() : Optional.of(all.get(at));
+    }
+
+    static Step finding(Model model, Key key) {
+        return chosenFinding(model)
+                .map(f -> Step.of(model.push(
+                        new Screen.Worked(f.sort().text() + ": " + f.seen(), findingLines(f), f.of(), Walk.FIRST, 0))))
+                .orElse(Step.of(model));
+    }
+
+    static List<String> findingLines(Finding finding) {
+        List<String> lines = new ArrayList<>();
+        lines.add("seen      " + finding.seen());
+        lines.add("limit     " + finding.limit());
+        lines.add("clause    " + finding.clause());
+        lines.add("inside    " + finding.inside());
+        lines.add("working   " + finding.working());
+        lines.add("rule      " + finding.rule());
+        for (Standing<screedbook.entry.Answer> answer : finding.answers()) {
+            lines.add(
+                    "answer    " + answer.entry().text() + "  (" + answer.line().who() + ", " + answer.ref() + ")");
+        }
+        return lines;
+    }
+
+    static Step answer(Model model, Key key) {
+        return chosenFinding(model).map(f -> answer(model, f)).orElse(Step.of(model));
+    }
+
+    /** A finding that speaks of the whole shift is answered at its opening line. */
+    static Step answer(Model model, Finding finding) {
+        Map<String, String> given = new HashMap<>();
+        given.put("rule", finding.rule());
+        Optional<Ref> ref = finding.of().stream()
+                .findFirst()
+                .or(() -> model.shift().day().opening().map(Standing::ref));
+        ref.ifPresent(r -> given.put("of", r.toString()));
+        Step step = ShiftKeys.begin(model, Kind.ANSWER, given);
+        if (step.model().top() instanceof Screen.Keying keying) {
+            return step.with(step.model().top(new Screen.Keying(keying.form().at("text"))));
+        }
+        return step;
+    }
+
+    static Step findingEntry(Model model, Key key) {
+        return chosenFinding(model)
+                .flatMap(f -> f.of().stream().findFirst())
+                .map(r -> Step.of(model.push(new Screen.Whole(r, 0))))
+                .orElse(Step.of(model.say("this finding speaks of the whole shift")));
+    }
+
+    /** All figures in the order of their sections. */
+    static List<Figure> figures(Model model) {
+        List<Figure> figures = new ArrayList<>();
+        for (Section section : model.shift().totals().sections()) {
+            figures.addAll(section.figures());
+        }
+        return figures;
+    }
+
+    static Step figure(Model model, Key key) {
+        int at = ((Screen.Sums) model.top()).walk().at();
+        List<Figure> all = figures(model);
+        if (at < 0 || at >= all.size()) {
+            return Step.of(model);
+        }
+        Figure figure = all.get(at);
+        return Step.of(model.push(new Screen.Worked(
+                figure.label() + "  " + figure.text(),
+                workingLines(figure),
+                figure.working().entries(),
+                Walk.FIRST,
+                0)));
+    }
+
+    static List<String> workingLines(Figure figure) {
+        List<String> lines = new ArrayList<>();
+        lines.add("formula   " + figure.working().formula());
+        figure.working().put().forEach(p -> lines.add("put in    " + p));
+        lines.add("source    " + figure.working().source());
+        return lines;
+    }
+
+    static Step workedEntry(Model model, Key key) {
+        Screen.Worked worked = (Screen.Worked) model.top();
+        int at = worked.walk().at();
+        if (at < 0 || at >= worked.entries().size()) {
+            return Step.of(model);
+        }
+        return Step.of(model.push(new Screen.Whole(worked.entries().get(at), 0)));
+    }
+
+    static Step search(Model model) {
+        return Step.of(model.push(new Screen.Search("", List.of(), Walk.NOWHERE, false)));
+    }
+
+    static Step searchEnter(Model model, Key key) {
+        Screen.Search search = (Screen.Search) model.top();
+        if (!search.asked()) {
+            return search.words().isBlank()
+                    ? Step.of(model.say("type a ticket number, a truck, a station or a word"))
+                    : Step.of(
+                            model.say("looking"), new Effect.Find(search.words().strip()));
+        }
+        int at = search.walk().at();
+        if (at < 0 || at >= search.matches().size()) {
+            return Step.of(model);
+        }
+        return found(model, search.matches().get(at));
+    }
+
+    private static Step found(Model model, Msg.Match match) {
+        boolean here = model.shift() != null
+                && model.shift().id().equals(match.shift())
+                && model.screens().stream().anyMatch(s -> s instanceof Screen.Log);
+        if (here) {
+            return Step.of(model.push(new Screen.Whole(match.ref(), 0)));
+        }
+        return Step.of(model.say("line " + match.ref() + " of " + match.shift()), new Effect.LookAt(match.shift()));
+    }
+
+    static Step folderEnter(Model model, Key key) {
+        String typed = ((Screen.OtherFolder) model.top()).typed().strip();
+        if (typed.isEmpty()) {
+            return Step.of(model.say("type the path of a folder on another disk"));
+        }
+        return Step.of(
+                model.pop().say("going on in " + screedbook.entry.Shown.text(typed)), new Effect.ContinueIn(typed));
+    }
+}

@@ -1,0 +1,227 @@
+package screedbook.desk;
+
+import java.util.ArrayList;
+import java.util.List;
+import screedbook.check.Finding;
+import screedbook.check.Sort;
+import screedbook.entry.Shown;
+import screedbook.entry.Told;
+import screedbook.tally.Figure;
+import screedbook.tally.Section;
+
+/** Lists and texts: kinds, findings, totals, workings, what is missing before the close, search, folder, help. */
+final class ListView {
+    private ListView() {}
+
+    /** One row of a list; only rows with an index can be walked to. */
+    private record Row(String text, Style style, int index) {
+        static Row text(String text) {
+            return new Row(text, Style.PLAIN, -1);
+        }
+
+        static Row head(String text) {
+            return new Row(text, Style.STRONG, -1);
+        }
+    }
+
+    static void draw(Model model, Screen screen, Frame frame) {
+        if (screen instanceof Screen.Kinds kinds) {
+            walked(frame, kinds(), kinds.walk());
+        } else if (screen instanceof Screen.FindingList list) {
+            walked(frame, findings(model), list.walk());
+        } else if (screen instanceof Screen.Sums sums) {
+            walked(frame, figures(model), sums.walk());
+        } else if (screen instanceof Screen.Worked worked) {
+            worked(model, frame, worked);
+        } else if (screen instanceof Screen.BeforeClosing before) {
+            scrolled(frame, beforeClosing(model, frame), before.top());
+        } else if (screen instanceof Screen.Search search) {
+            search(model, frame, search);
+        } else if (screen instanceof Screen.OtherFolder folder) {
+            folder(frame, folder);
+        } else if (screen instanceof Screen.Help help) {
+            scrolled(frame, help(help.place(), frame), help.top());
+        }
+    }
+
+    private static void walked(Frame frame, List<Row> rows, Walk walk) {
+        int at = 0;
+        for (int i = 0; i < rows.size(); i++) {
+            if (rows.get(i).index() == walk.at() && walk.at() >= 0) {
+                at = i;
+                break;
+            }
+        }
+        int top = new Walk(at).top(frame.rows(), rows.size());
+        for (int i = top; i < rows.size() && i - top < frame.rows(); i++) {
+            row(
+                    frame,
+                    frame.top() + i - top,
+                    rows.get(i),
+                    rows.get(i).index() >= 0 && rows.get(i).index() == walk.at());
+        }
+    }
+
+    private static void row(Frame frame, int y, Row row, boolean chosen) {
+        Style style = chosen ? Style.CHOSEN : row.style();
+        if (chosen) {
+            frame.pen().fill(0, y, frame.width(), 1, ' ', Style.CHOSEN);
+        }
+        String text = (chosen ? ">" : " ") + Shown.text(row.text());
+        frame.pen().put(0, y, Frame.cut(text, frame.width()), style);
+    }
+
+    private static void scrolled(Frame frame, List<Row> rows, int from) {
+        int top = Math.min(from, Math.max(0, rows.size() - frame.rows()));
+        for (int i = top; i < rows.size() && i - top < frame.rows(); i++) {
+            row(frame, frame.top() + i - top, rows.get(i), false);
+        }
+    }
+
+    private static List<Row> kinds() {
+        List<Row> rows = new ArrayList<>();
+        for (int i = 0; i < ListKeys.KINDS.size(); i++) {
+            rows.add(new Row((i + 1) + "  " + Told.kind(ListKeys.KINDS.get(i)), Style.PLAIN, i));
+        }
+        return rows;
+    }
+
+    private static List<Row> findings(Model model) {
+        List<Row> rows = new ArrayList<>();
+        List<Finding> findings = model.shift().findings();
+        if (findings.isEmpty()) {
+            rows.add(Row.text("nothing is marked"));
+        }
+        for (int i = 0; i < findings.size(); i++) {
+            Finding f = findings.get(i);
+            String entry = f.of().isEmpty() ? "shift" : f.of().get(0).toString();
+            String limit = f.limit().isEmpty() ? "" : ", " + f.limit();
+            String text = pad(f.sort().mark(), 11) + pad(entry, 12) + f.seen() + limit + "  " + f.clause();
+            Style style = f.answered() ? Style.FAINT : f.sort() == Sort.OUTSIDE ? Style.MARK : Style.LOOK_AGAIN;
+            rows.add(new Row(text, style, i));
+            f.answers()
+                    .forEach(a -> rows.add(new Row(
+                            "           answer: " + a.entry().text() + " ("
+                                    + a.line().who() + ")",
+                            Style.FAINT,
+                            -1)));
+        }
+        return rows;
+    }
+
+    private static List<Row> figures(Model model) {
+        List<Row> rows = new ArrayList<>();
+        int index = 0;
+        for (Section section : model.shift().totals().sections()) {
+            rows.add(Row.head(section.heading()));
+            for (Figure figure : section.figures()) {
+                rows.add(new Row("  " + pad(figure.label(), 44) + figure.text(), Style.PLAIN, index++));
+            }
+        }
+        return rows;
+    }
+
+    private static void worked(Model model, Frame frame, Screen.Worked worked) {
+        List<Row> rows = new ArrayList<>();
+        rows.add(Row.head(worked.title()));
+        rows.add(Row.text(""));
+        for (String line : worked.lines()) {
+            Frame.wrapped(Shown.text(line), frame.width() - 3).forEach(l -> rows.add(Row.text(l)));
+        }
+        if (worked.entries().isEmpty()) {
+            scrolled(frame, rows, worked.top());
+            return;
+        }
+        rows.add(Row.text(""));
+        rows.add(Row.head("entries"));
+        for (int i = 0; i < worked.entries().size(); i++) {
+            String told = model.shift()
+                    .day()
+                    .find(worked.entries().get(i))
+                    .map(s -> Told.line(s.entry()))
+                    .orElse("not in this shift");
+            rows.add(new Row(pad(worked.entries().get(i).toString(), 12) + told, Style.PLAIN, i));
+        }
+        walked(frame, rows, worked.walk());
+    }
+
+    private static List<Row> beforeClosing(Model model, Frame frame) {
+        List<Row> rows = new ArrayList<>();
+        rows.add(Row.head("Before the last line of this book is written. Nothing here stops you."));
+        rows.add(Row.text(""));
+        List<Finding> open = model.shift().open();
+        rows.add(
+                Row.head(open.isEmpty() ? "every finding has an answer" : open.size() + " findings without an answer"));
+        for (Finding f : open) {
+            rows.add(Row.text(
+                    "  " + pad(f.sort().mark(), 11) + f.seen() + (f.limit().isEmpty() ? "" : ", " + f.limit())));
+        }
+        rows.add(Row.text(""));
+        rows.add(Row.head("checks: done of due"));
+        model.shift()
+                .totals()
+                .dues()
+                .forEach(d -> rows.add(Row.text("  " + pad(d.what(), 24) + d.done() + " of " + d.asked())));
+        if (!model.halfTyped().isEmpty()) {
+            rows.add(Row.text(""));
+            rows.add(new Row("half typed, not written: " + Update.names(model.halfTyped()), Style.DUE, -1));
+        }
+        rows.add(Row.text(""));
+        rows.add(Row.text("Enter goes on to the closing entry: representative, agreed or not, day charged."));
+        return rows;
+    }
+
+    private static void search(Model model, Frame frame, Screen.Search search) {
+        String label = "look for  ";
+        frame.pen().put(1, frame.top(), label, Style.PLAIN);
+        int x = 1 + label.length();
+        frame.pen().fill(x, frame.top(), Math.max(0, frame.width() - x - 2), 1, '_', Style.FIELD_ACTIVE);
+        String words = Shown.text(search.words());
+        frame.pen().put(x, frame.top(), Frame.cut(words, frame.width() - x - 2), Style.FIELD_ACTIVE);
+        frame.pen().cursor(Math.min(x + words.length(), frame.width() - 2), frame.top());
+        int rows = frame.rows() - 2;
+        int top = search.walk().top(rows, search.matches().size());
+        for (int i = top; i < search.matches().size() && i - top < rows; i++) {
+            Msg.Match match = search.matches().get(i);
+            String text = pad(Frame.named(match.shift()), 20) + pad(match.ref().toString(), 11) + match.text();
+            row(
+                    frame,
+                    frame.top() + 2 + i - top,
+                    new Row(text, Style.PLAIN, i),
+                    i == search.walk().at());
+        }
+    }
+
+    private static void folder(Frame frame, Screen.OtherFolder folder) {
+        frame.pen()
+                .put(
+                        1,
+                        frame.top(),
+                        "The entry is kept. Name a folder on another disk; a new file goes on from the",
+                        Style.PLAIN);
+        frame.pen()
+                .put(
+                        1,
+                        frame.top() + 1,
+                        "last line that is on disk, and lines that may be lost are written again.",
+                        Style.PLAIN);
+        String text = Shown.text(folder.typed());
+        frame.pen().put(1, frame.top() + 3, "folder  ", Style.PLAIN);
+        frame.pen().fill(9, frame.top() + 3, Math.max(0, frame.width() - 11), 1, '_', Style.FIELD_ACTIVE);
+        frame.pen().put(9, frame.top() + 3, Frame.cut(text, frame.width() - 11), Style.FIELD_ACTIVE);
+        frame.pen().cursor(Math.min(9 + text.length(), frame.width() - 2), frame.top() + 3);
+    }
+
+    private static List<Row> help(Place place, Frame frame) {
+        List<Row> rows = new ArrayList<>();
+        rows.add(Row.head("keys on " + place.title()));
+        for (KeyTable.Row key : KeyTable.at(place)) {
+            rows.add(Row.text("  " + pad(key.key(), 12) + key.does()));
+        }
+        return rows;
+    }
+
+    static String pad(String text, int width) {
+        return text + " ".repeat(Math.max(1, width - text.length()));
+    }
+}

@@ -1,0 +1,70 @@
+package screedbook.desk;
+
+import java.time.ZonedDateTime;
+import java.util.List;
+import java.util.Optional;
+import screedbook.check.Ground;
+import screedbook.entry.Damage;
+import screedbook.entry.Day;
+import screedbook.entry.Draft;
+import screedbook.entry.Line;
+import screedbook.entry.Ref;
+import screedbook.entry.Seal;
+import screedbook.entry.ShiftId;
+import screedbook.job.Job;
+import screedbook.tally.ToDate;
+
+/** What the desk is told: keys, the clock, the size of the screen, and what the disk did. */
+public sealed interface Msg {
+    /** A key was struck. */
+    record Struck(Key key) implements Msg {}
+
+    /** It is another minute. */
+    record Minute(ZonedDateTime now) implements Msg {}
+
+    /** The screen has so many columns and rows. */
+    record Size(int width, int height) implements Msg {}
+
+    /**
+     * What the job's folder holds.
+     *
+     * @param job empty when {@code job.json} cannot be read; {@code troubles} then says why
+     */
+    record Folder(Optional<Job> job, List<String> troubles, List<Row> shifts) implements Msg {}
+
+    /** One shift of the folder, for the first screen. */
+    record Row(ShiftId shift, String state, int lines, String who) {}
+
+    /** A shift as the disk has it, for the desk to work out. */
+    record Page(
+            ShiftId shift,
+            String book,
+            Day day,
+            Ground ground,
+            ToDate before,
+            List<Seal> seals,
+            List<Damage> damages) {}
+
+    /**
+     * A shift was opened.
+     *
+     * @param writable whether entries can be written
+     * @param said what the person has to know: bytes set aside, held by another, clock
+     */
+    record Opened(Page page, List<Draft> drafts, boolean writable, String said) implements Msg {}
+
+    /** Lines were written and forced. */
+    record Wrote(List<Line> lines, Page page, String said) implements Msg {}
+
+    /** The disk refused; nothing of what was handed over counts as written. */
+    record Refused(String said) implements Msg {}
+
+    /** Something was done that needs no more than a sentence. */
+    record Said(String said) implements Msg {}
+
+    /** What a search found, newest shift first. */
+    record Found(String words, List<Match> matches) implements Msg {}
+
+    /** One line that holds the words that were looked for. */
+    record Match(ShiftId shift, Ref ref, String text) {}
+}

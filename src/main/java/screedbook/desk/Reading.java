@@ -1,0 +1,241 @@
+package screedbook.desk;
+
+import java.math.BigDecimal;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import screedbook.entry.Aside;
+import screedbook.entry.Entry;
+import screedbook.entry.Field;
+import screedbook.entry.Fields;
+import screedbook.entry.Kind;
+import screedbook.entry.Moment;
+import screedbook.entry.Opening;
+import screedbook.entry.Ref;
+import screedbook.entry.Source;
+import screedbook.entry.Standing;
+import screedbook.entry.Station;
+import screedbook.entry.Typed;
+import screedbook.entry.Word;
+import screedbook.unit.Amount;
+import screedbook.unit.UnitSystem;
+
+/**
+ * A form read as values: what every blank says, what cannot be read, and what may have been meant.
+ *
+ * @param plain values under the keys of a line
+ * @param shown the reading of a blank where it is not what was typed: {@code 12+50} for 1250
+ * @param troubles sentences for blanks that cannot be read, by name
+ * @param could other readings, by name
+ */
+record Reading(
+        Form form,
+        Map<String, Object> plain,
+        OffsetDateTime time,
+        Map<String, String> shown,
+        Map<String, String> troubles,
+        Map<String, List<String>> could) {
+
+    /** The blank for the time of kinds that have no time of their own. */
+    static final String TIME = "time";
+
+    static Reading of(Form form, Model model) {
+        return new Reader(form, model).read();
+    }
+
+    boolean readable() {
+        return troubles.isEmpty();
+    }
+
+    /** The entry as far as it is typed. */
+    Entry entry() {
+        return (Entry) Fields.build(form.kind().type(), plain).value();
+    }
+
+    Aside aside() {
+        return Fields.build(Aside.class, plain).value();
+    }
+
+    /** Reads one form. */
+    private static final class Reader {
+        private final Form form;
+        private final Model model;
+        private final UnitSystem system;
+        private final Map<String, Object> plain = new LinkedHashMap<>();
+        private final Map<String, String> shown = new LinkedHashMap<>();
+        private final Map<String, String> troubles = new LinkedHashMap<>();
+        private final Map<String, List<String>> could = new LinkedHashMap<>();
+        private OffsetDateTime time;
+
+        Reader(Form form, Model model) {
+            this.form = form;
+            this.model = model;
+            this.system = model.shift().job().system();
+        }
+
+        Reading read() {
+            form.inputs().forEach(this::input);
+            settleTime();
+            return new Reading(form, plain, time, shown, troubles, could);
+        }
+
+        /** A ticket's time is its discharge, else its arrival; live and untouched it is now. */
+        private void settleTime() {
+            if (form.kind() == Kind.TICKET && form.amends() == null) {
+                if (form.source() == Source.LIVE
+                        && !plain.containsKey("discharged")
+                        && form.text("discharged").isEmpty()) {
+                    plain.put("discharged", Moment.text(model.now()));
+                }
+                Object happened = plain.getOrDefault("discharged", plain.get("arrived"));
+                time = happened == null ? null : OffsetDateTime.parse((String) happened);
+            } else if (time == null
+                    && form.source() == Source.LIVE
+                    && form.amends() == null
+                    && form.text(TIME).isEmpty()) {
+                time = model.now();
+            }
+        }
+
+        private void input(Input input) {
+            String text = input.text().strip();
+            if (text.equals(".") && form.before().containsKey(input.name())) {
+                text = form.before().get(input.name());
+                shown.put(input.name(), text);
+            }
+            if (!text.isEmpty()) {
+                value(input, text);
+            }
+        }
+
+        private void value(Input input, String text) {
+            Field field = input.field();
+            Class<?> type = field.type();
+            if (type == Amount.class || type == BigDecimal.class) {
+                number(field, text);
+            } else if (type == Integer.class) {
+                put(field, Typed.whole(text), v -> BigDecimal.valueOf(v), Object::toString, text);
+            } else if (type == Station.class) {
+                put(
+                        field,
+                        Typed.station(text, model.shift().job().stationing().base()),
+                        Station::text,
+                        Station::text,
+                        text);
+            } else if (type == OffsetDateTime.class) {
+                time(field, text);
+            } else if (type.isEnum()) {
+                word(field, text);
+            } else if (type == List.class) {
+                List<String> parts = List.of(text.split("\\s*,\\s*"));
+                plain.put(field.name(), parts);
+            } else if (type == Ref.class) {
+                ref(field, text);
+            } else {
+                picked(field, text);
+            }
+        }
+
+        private void number(Field field, String text) {
+            Typed<BigDecimal> typed = step(field, text).orElseGet(() -> Typed.decimal(text));
+            put(field, typed, v -> v, BigDecimal::toPlainString, text);
+        }
+
+        /** {@code 3-} is three less than last time, {@code 3+} three more. */
+        private Optional<Typed<BigDecimal>> step(Field field, String text) {
+            String last = form.before().get(field.key(system));
+            if (last == null || !text.matches("\\d{1,6}(\\.\\d{1,3})?[-+]")) {
+                return Optional.empty();
+            }
+            BigDecimal by = new BigDecimal(text.substring(0, text.length() - 1));
+            Typed<BigDecimal> from = Typed.decimal(last);
+            if (from.value() == null) {
+                return Optional.empty();
+            }
+            BigDecimal now = text.endsWith("-")
+                    ? from.value().subtract(by)
+                    : from.value().add(by);
+            return Optional.of(Typed.decimal(now.toPlainString()));
+        }
+
+        private void time(Field field, String text) {
+            Typed<OffsetDateTime> typed = Typed.time(text, clock());
+            put(field, typed, Moment::text, Moment::clock, text);
+            if (field.name().equals(TIME)) {
+                plain.remove(TIME);
+                time = typed.value();
+            }
+        }
+
+        /** A time means the shift's; after the close the clock has run on, so the last hour that may be meant is 18 h in. */
+        private Typed.Clock clock() {
+            OffsetDateTime opening = model.shift()
+                    .day()
+                    .opening()
+                    .map(Standing<Opening>::line)
+                    .map(l -> l.keyed())
+                    .orElse(model.now());
+            OffsetDateTime begun = model.shift()
+                    .day()
+                    .opening()
+                    .map(Standing::time)
+                    .filter(t -> t.isBefore(opening))
+                    .orElse(opening);
+            OffsetDateTime end = begun.plusHours(18);
+            OffsetDateTime latest = model.now().isBefore(end) ? model.now() : end;
+            return new Typed.Clock(begun, latest, model.shift().job().zone());
+        }
+
+        private void word(Field field, String text) {
+            List<Object> constants = List.of(field.type().getEnumConstants());
+            Typed<Object> typed = Typed.word(text, constants, c -> ((Word) c).word());
+            put(field, typed, c -> ((Word) c).word(), c -> ((Word) c).word(), text);
+        }
+
+        private void ref(Field field, String text) {
+            String whole = text.matches("\\d{1,9}") ? model.shift().page().book() + "/" + text : text;
+            try {
+                Ref ref = Ref.of(whole);
+                plain.put(field.name(), ref.toString());
+                shown.put(field.name(), ref.toString());
+            } catch (IllegalArgumentException e) {
+                troubles.put(field.name(), "\"" + text + "\" names no entry; right would be 17 or paver/17");
+            }
+        }
+
+        /** A list of the job is a help, never a limit: what is not in it stands as typed. */
+        private void picked(Field field, String text) {
+            String found = Picks.match(model, form.kind(), field, text).orElse(text);
+            plain.put(field.name(), found);
+            if (!found.equals(text)) {
+                shown.put(field.name(), found);
+            }
+        }
+
+        private <T> void put(
+                Field field,
+                Typed<T> typed,
+                java.util.function.Function<T, Object> as,
+                java.util.function.Function<T, String> say,
+                String text) {
+            if (!typed.read()) {
+                troubles.put(field.key(system), typed.trouble());
+            } else if (typed.value() != null) {
+                plain.put(field.key(system), as.apply(typed.value()));
+                String said = say.apply(typed.value());
+                if (!said.equals(text.toLowerCase(Locale.ROOT))) {
+                    shown.put(field.key(system), said);
+                }
+            }
+            List<String> others = new ArrayList<>();
+            typed.could().forEach(c -> others.add(say.apply(c)));
+            if (!others.isEmpty()) {
+                could.put(field.key(system), others);
+            }
+        }
+    }
+}

@@ -1,0 +1,88 @@
+package screedbook.desk;
+
+import java.util.List;
+import screedbook.entry.Kind;
+import screedbook.entry.Ref;
+
+/** A screen that one can be on; they lie on each other and Esc takes the top one away. */
+public sealed interface Screen {
+    /** Who writes, and which shift. */
+    record Start(Walk walk, String sure) implements Screen {}
+
+    /** The shift: entries on the left, what they come to on the right. */
+    record Log(Walk walk) implements Screen {}
+
+    /** An entry being keyed. */
+    record Keying(Form form) implements Screen {}
+
+    /** Kinds that have no key of their own. */
+    record Kinds(Walk walk) implements Screen {}
+
+    /** One entry in full, with its corrections and findings. */
+    record Whole(Ref ref, int top) implements Screen {}
+
+    record FindingList(Walk walk) implements Screen {}
+
+    record Sums(Walk walk) implements Screen {}
+
+    /** How a figure or a limit came about; its entries can be walked and opened. */
+    record Worked(String title, List<String> lines, List<Ref> entries, Walk walk, int top) implements Screen {}
+
+    record Pictures() implements Screen {}
+
+    /** What is missing before the last line is written. */
+    record BeforeClosing(int top) implements Screen {}
+
+    record Search(String words, List<Msg.Match> matches, Walk walk, boolean asked) implements Screen {}
+
+    /** Where to go on when the disk refuses. */
+    record OtherFolder(String typed) implements Screen {}
+
+    record Help(Place place, int top) implements Screen {}
+
+    /** Which table of keys holds here. */
+    default Place place() {
+        if (this instanceof Start) {
+            return Place.START;
+        }
+        if (this instanceof Log) {
+            return Place.SHIFT;
+        }
+        if (this instanceof Keying) {
+            return Place.FORM;
+        }
+        if (this instanceof Kinds) {
+            return Place.KINDS;
+        }
+        if (this instanceof Whole) {
+            return Place.ENTRY;
+        }
+        if (this instanceof FindingList) {
+            return Place.FINDINGS;
+        }
+        if (this instanceof Sums) {
+            return Place.TOTALS;
+        }
+        if (this instanceof Worked) {
+            return Place.WORKING;
+        }
+        if (this instanceof Pictures) {
+            return Place.PICTURES;
+        }
+        if (this instanceof BeforeClosing) {
+            return Place.CLOSING;
+        }
+        if (this instanceof Search) {
+            return Place.SEARCH;
+        }
+        if (this instanceof OtherFolder) {
+            return Place.FOLDER;
+        }
+        return Place.HELP;
+    }
+
+    /** The kind that a form is of, for the help. */
+    static Kind kind(Screen screen) {
+        return screen instanceof Keying keying ? keying.form().kind() : null;
+    }
+}

@@ -1,0 +1,172 @@
+package screedbook.desk;
+
+import java.math.BigDecimal;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import screedbook.check.Cases;
+import screedbook.check.Finding;
+import screedbook.check.Findings;
+import screedbook.check.Ground;
+import screedbook.check.Sort;
+import screedbook.entry.Day;
+import screedbook.entry.Kind;
+import screedbook.entry.Ref;
+import screedbook.entry.ShiftId;
+import screedbook.entry.Standing;
+import screedbook.entry.Ticket;
+import screedbook.job.Job;
+import screedbook.picture.Dot;
+import screedbook.spec.Quantity;
+import screedbook.tally.Rhythm;
+import screedbook.tally.Totals;
+
+/**
+ * The shift on the desk as one value: the day, its totals, its findings. Made anew only when a line was written or a
+ * minute went by; drawing never works anything out again.
+ *
+ * @param marks the findings that stand beside an entry, by the entry's number
+ * @param last the newest entry of each kind that counts
+ * @param loadsUntilHeat how many loads of a mix come before the one that wants a temperature
+ */
+public record Shift(
+        Msg.Page page,
+        Job job,
+        Totals totals,
+        List<Finding> findings,
+        Map<Ref, List<Finding>> marks,
+        Map<Kind, Standing<?>> last,
+        Map<String, Integer> loadsUntilHeat,
+        Pictured pictured,
+        boolean writable) {
+    /**
+     * What the pictures show.
+     *
+     * @param limit the least at the paver for the last load; empty where none is set
+     */
+    record Pictured(List<Dot> heat, Optional<BigDecimal> limit, List<Dot> tons) {}
+
+    static Shift of(Msg.Page page, Job fallback, boolean writable, OffsetDateTime now) {
+        Job job = page.ground().job().orElse(fallback);
+        Totals totals = Totals.of(page.day(), job, page.before(), now);
+        List<Finding> findings = Findings.of(page.day(), Optional.of(totals), page.ground(), now);
+        return new Shift(
+                page,
+                job,
+                totals,
+                findings,
+                marks(findings),
+                last(page.day()),
+                heat(page.day(), job),
+                pictured(page, totals, findings, job),
+                writable);
+    }
+
+    private static Pictured pictured(Msg.Page page, Totals totals, List<Finding> findings, Job job) {
+        Set<Ref> outside = new HashSet<>();
+        for (Finding finding : findings) {
+            if (finding.sort() == Sort.OUTSIDE && finding.rule().contains("paver")) {
+                outside.addAll(finding.of());
+            }
+        }
+        return new Pictured(Dot.atThePaver(totals.loads(), outside), limit(page, job), Dot.placed(totals.loads()));
+    }
+
+    /** The line of the picture is the limit of the last load that was placed. */
+    private static Optional<BigDecimal> limit(Msg.Page page, Job job) {
+        List<Standing<Ticket>> tickets = page.day().standing(Ticket.class);
+        if (tickets.isEmpty() || page.ground().sheet().isEmpty()) {
+            return Optional.empty();
+        }
+        Standing<Ticket> last = tickets.get(tickets.size() - 1);
+        return page
+                .ground()
+                .sheet()
+                .get()
+                .ruling(Quantity.PAVER_MIX, Cases.of(job, last.entry(), last.order()))
+                .inForce()
+                .stream()
+                .filter(l -> l.low() != null)
+                .map(l -> l.low().value())
+                .findFirst();
+    }
+
+    private static Map<Kind, Standing<?>> last(Day day) {
+        Map<Kind, Standing<?>> last = new EnumMap<>(Kind.class);
+        for (Standing<?> each : day.all()) {
+            boolean other = each.entry() instanceof Ticket t && t.fate().fate() == Ticket.End.OTHER_JOB;
+            if (!each.struck() && !other) {
+                last.put(each.line().kind(), each);
+            }
+        }
+        return last;
+    }
+
+    private static Map<String, Integer> heat(Day day, Job job) {
+        Set<String> mixes = new HashSet<>();
+        job.mixes().forEach(m -> mixes.add(m.name()));
+        day.standing(Ticket.class).forEach(t -> mixes.add(t.entry().paper().mix()));
+        mixes.remove(null);
+        Map<String, Integer> until = new HashMap<>();
+        mixes.forEach(m -> until.put(m, Rhythm.loadsUntil(day, job, m)));
+        return until;
+    }
+
+    /** Whether the next load of a mix wants a temperature; a mix that has not come yet does. */
+    boolean heatDue(String mix) {
+        return loadsUntilHeat.getOrDefault(mix, 0) == 0;
+    }
+
+    private static Map<Ref, List<Finding>> marks(List<Finding> findings) {
+        Map<Ref, List<Finding>> marks = new HashMap<>();
+        for (Finding finding : findings) {
+            if (!finding.of().isEmpty()) {
+                marks.computeIfAbsent(finding.of().get(0), r -> new ArrayList<>())
+                        .add(finding);
+            }
+        }
+        return marks;
+    }
+
+    Shift at(OffsetDateTime now) {
+        return of(page, job, writable, now);
+    }
+
+    public ShiftId id() {
+        return page.shift();
+    }
+
+    public Day day() {
+        return page.day();
+    }
+
+    public Ground ground() {
+        return page.ground();
+    }
+
+    List<Finding> marks(Ref ref) {
+        return marks.getOrDefault(ref, List.of());
+    }
+
+    /** Findings that nobody has answered yet. */
+    public List<Finding> open() {
+        return findings.stream().filter(f -> !f.answered()).toList();
+    }
+
+    /** Whether this laptop's book is closed. */
+    boolean closed() {
+        return day().all().stream()
+                .filter(s -> s.line().book().equals(page.book()))
+                .anyMatch(s -> s.entry() instanceof screedbook.entry.Closing);
+    }
+
+    Optional<Job> agreed() {
+        return ground().job();
+    }
+}

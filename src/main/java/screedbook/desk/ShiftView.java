@@ -1,0 +1,200 @@
+package screedbook.desk;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import screedbook.check.Finding;
+import screedbook.check.Sort;
+import screedbook.entry.Amend;
+import screedbook.entry.Built;
+import screedbook.entry.Fields;
+import screedbook.entry.Line;
+import screedbook.entry.Moment;
+import screedbook.entry.Shown;
+import screedbook.entry.Source;
+import screedbook.entry.Standing;
+import screedbook.entry.Told;
+import screedbook.entry.Written;
+import screedbook.tally.Due;
+
+/** The shift: entries newest first on the left, what they come to and what is due on the right, the strip below. */
+final class ShiftView {
+    private static final int SIDE = 25;
+    private static final int STRIP = 5;
+
+    private ShiftView() {}
+
+    /** One line of the list. */
+    private record Row(String time, String text, Style style, boolean chosen) {}
+
+    static void draw(Model model, Screen.Log log, Frame frame) {
+        boolean side = frame.width() >= 60;
+        int left = side ? frame.width() - SIDE - 2 : frame.width();
+        int strip = frame.rows() >= 18 ? STRIP + Math.max(0, Math.min(5, (frame.rows() - 20) / 4)) : 0;
+        list(model, log, frame, left, frame.rows() - strip);
+        if (strip > 0) {
+            strip(model, frame, left, strip);
+        }
+        if (side) {
+            side(model, frame, left);
+        }
+    }
+
+    private static void list(Model model, Screen.Log log, Frame frame, int width, int rows) {
+        List<Standing<?>> all = model.shift().day().all();
+        int at = log.walk().at();
+        int first = at < 0 ? 0 : Math.max(0, at - rows / 3);
+        int y = frame.top();
+        int end = frame.top() + rows;
+        y = uncounted(model, frame, width, y);
+        for (int i = first; i < all.size() && y < end; i++) {
+            Standing<?> each = all.get(all.size() - 1 - i);
+            for (Row line : told(model, each, i == at)) {
+                if (y < end) {
+                    line(frame, y++, width, line);
+                }
+            }
+        }
+        if (all.size() <= 1 && y < end - 3) {
+            frame.pen().put(2, y + 1, "a digit begins a ticket with its truck number", Style.FAINT);
+            frame.pen().put(2, y + 2, "w weather   s surface temperature   k tack", Style.FAINT);
+        }
+    }
+
+    private static int uncounted(Model model, Frame frame, int width, int y) {
+        List<Written> lines = model.shift().day().uncounted();
+        int damages = model.shift().page().damages().size();
+        if (lines.isEmpty() && damages == 0) {
+            return y;
+        }
+        String text = lines.isEmpty()
+                ? damages + " damages in the file: findings tell"
+                : lines.size() + " lines could not be counted: findings tell";
+        frame.pen().put(1, y, Frame.cut(text, width - 2), Style.ALERT);
+        return y + 1;
+    }
+
+    private static void line(Frame frame, int y, int width, Row line) {
+        if (line.chosen()) {
+            frame.pen().fill(0, y, width, 1, ' ', Style.CHOSEN);
+            frame.pen().put(0, y, ">", Style.CHOSEN);
+        }
+        frame.pen().put(1, y, line.time(), line.chosen() ? Style.CHOSEN : Style.FAINT);
+        frame.pen().put(7, y, Frame.cut(line.text(), width - 8), line.chosen() ? Style.CHOSEN : line.style());
+    }
+
+    private static List<Row> told(Model model, Standing<?> each, boolean chosen) {
+        List<Row> lines = new ArrayList<>();
+        String text = Told.line(each.entry());
+        String time = each.time() == null ? "--:--" : Moment.clock(each.time());
+        if (each.struck()) {
+            lines.add(new Row(time, "struck (" + each.struckBy().who() + ")  " + text, Style.STRUCK, chosen));
+            return lines;
+        }
+        lines.add(new Row(time, text, Style.PLAIN, chosen));
+        for (Line amend : each.amendedBy()) {
+            lines.add(new Row("", amended(each, amend), Style.FAINT, false));
+        }
+        for (Built.Slip slip : each.slips()) {
+            lines.add(
+                    new Row("", "look again  amendment not read: " + Shown.text(slip.text()), Style.LOOK_AGAIN, false));
+        }
+        for (Finding finding : model.shift().marks(each.ref())) {
+            lines.add(mark(finding));
+        }
+        return lines;
+    }
+
+    /** {@code net_ston 21.96, was 22.96 (RK: misread)}: the old value stays legible beside the new one. */
+    static String amended(Standing<?> each, Line amend) {
+        Map<String, Object> old = Fields.plain((Record) each.line().entry());
+        List<String> parts = new ArrayList<>();
+        Amend words = (Amend) amend.entry();
+        words.set().forEach((key, value) -> {
+            Object was = key.equals("time") ? each.line().time() : old.get(key);
+            parts.add(key + " " + (value == null ? "taken away" : Told.value(value)) + ", was "
+                    + (was == null ? "blank" : Told.value(was)));
+        });
+        return Shown.text("amended  " + String.join("; ", parts) + "  (" + amend.who() + ": " + words.reason() + ")");
+    }
+
+    private static Row mark(Finding finding) {
+        Style style = finding.answered() ? Style.FAINT : finding.sort() == Sort.OUTSIDE ? Style.MARK : Style.LOOK_AGAIN;
+        String limit = finding.limit().isEmpty() ? "" : ", " + finding.limit();
+        String clause = finding.clause().isEmpty() ? "" : "  " + finding.clause();
+        String answered = finding.answered() ? "answered: " : "";
+        return new Row(
+                "",
+                Shown.text(answered + finding.sort().mark() + "  " + finding.seen() + limit + clause),
+                style,
+                false);
+    }
+
+    private static void side(Model model, Frame frame, int x) {
+        for (int y = frame.top(); y < frame.bottom(); y++) {
+            frame.pen().put(x, y, "│", Style.RULE);
+        }
+        frame.pen().put(x, frame.top() - 1, "┬", Style.RULE);
+        if (model.notice().text().isEmpty()) {
+            frame.pen().put(x, frame.bottom(), "┴", Style.RULE);
+        }
+        int y = frame.top();
+        for (Side line : sideLines(model)) {
+            if (y < frame.bottom()) {
+                frame.pen().put(x + 2, y++, Frame.cut(line.text(), SIDE - 1), line.style());
+            }
+        }
+    }
+
+    private record Side(String text, Style style) {}
+
+    private static List<Side> sideLines(Model model) {
+        List<Side> lines = new ArrayList<>();
+        Echo.side(model.shift()).forEach(t -> lines.add(new Side(t, Style.STRONG)));
+        lines.add(new Side("", Style.PLAIN));
+        lines.add(new Side("due", Style.PLAIN));
+        for (Due due : model.shift().totals().dues()) {
+            lines.add(new Side("  " + due.what() + " " + due.when(), due.now() ? Style.DUE : Style.PLAIN));
+        }
+        lines.add(new Side("", Style.PLAIN));
+        lines.add(new Side("to answer", Style.PLAIN));
+        for (Sort sort : Sort.values()) {
+            long open =
+                    model.shift().open().stream().filter(f -> f.sort() == sort).count();
+            if (open > 0) {
+                lines.add(new Side(
+                        "  " + open + " " + sort.text(), sort == Sort.OUTSIDE ? Style.MARK : Style.LOOK_AGAIN));
+            }
+        }
+        if (model.shift().open().isEmpty()) {
+            lines.add(new Side("  nothing", Style.PLAIN));
+        }
+        state(model, lines);
+        return lines;
+    }
+
+    private static void state(Model model, List<Side> lines) {
+        lines.add(new Side("", Style.PLAIN));
+        if (!model.halfTyped().isEmpty()) {
+            lines.add(new Side("half typed: " + Update.names(model.halfTyped()), Style.DUE));
+        }
+        if (!model.shift().writable()) {
+            lines.add(new Side("to look at only", Style.ALERT));
+        } else if (model.shift().closed()) {
+            lines.add(new Side("closed; late lines", Style.ALERT));
+        }
+        lines.add(new Side(
+                (model.source() == Source.LIVE ? "keyed live" : "keyed from notes") + ", "
+                        + model.setting().who(),
+                Style.FAINT));
+    }
+
+    private static void strip(Model model, Frame frame, int width, int rows) {
+        int y = frame.bottom() - rows;
+        for (String line : Echo.strip(model.shift(), width - 2, rows)) {
+            if (y < frame.bottom()) {
+                frame.pen().put(1, y++, line, Style.PICTURE);
+            }
+        }
+    }
+}

@@ -1,0 +1,135 @@
+package screedbook.desk;
+
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import screedbook.entry.Draft;
+import screedbook.entry.HandOver;
+import screedbook.entry.Kind;
+import screedbook.entry.Line;
+import screedbook.entry.Ticket;
+
+/** From a model and a message to the next model and what is to be done outside. */
+public final class Update {
+    private Update() {}
+
+    public static Step of(Model model, Msg message) {
+        if (message instanceof Msg.Struck struck) {
+            return key(model, struck.key());
+        }
+        if (message instanceof Msg.Size size) {
+            return Step.of(model.size(size.width(), size.height()));
+        }
+        if (message instanceof Msg.Minute minute) {
+            return Step.of(minute(model, minute.now().toOffsetDateTime()));
+        }
+        if (message instanceof Msg.Folder folder) {
+            return Step.of(folder(model, folder));
+        }
+        if (message instanceof Msg.Opened opened) {
+            return opened(model, opened);
+        }
+        if (message instanceof Msg.Wrote wrote) {
+            return wrote(model, wrote);
+        }
+        if (message instanceof Msg.Found found) {
+            return Step.of(found(model, found));
+        }
+        if (message instanceof Msg.Refused refused) {
+            return Step.of(model.writing(false).alert("NOT on disk: " + refused.said()));
+        }
+        return Step.of(model.say(((Msg.Said) message).said()));
+    }
+
+    private static Step key(Model model, Key key) {
+        Model quiet = model.with(Notice.NONE);
+        return KeyTable.find(model.top().place(), key)
+                .map(row -> row.act().apply(quiet, key))
+                .orElseGet(() -> Typing.key(quiet, key));
+    }
+
+    /** The clock is told in the job's zone; what is due by the clock is worked out anew. */
+    private static Model minute(Model model, OffsetDateTime now) {
+        OffsetDateTime there = model.setting()
+                .job()
+                .map(j -> now.atZoneSameInstant(j.zone()).toOffsetDateTime())
+                .orElse(now);
+        Model at = model.at(there);
+        return model.shift() == null ? at : at.with(model.shift().at(there));
+    }
+
+    private static Model folder(Model model, Msg.Folder folder) {
+        Setting setting = model.setting().of(folder.job());
+        if (setting.who().isEmpty() && folder.job().map(j -> j.people().size()).orElse(0) == 1) {
+            setting = setting.by(folder.job().get().people().get(0).initials());
+        }
+        Model told = model.with(setting).with(folder.troubles(), folder.shifts());
+        return model.now() == null ? told : minute(told, model.now());
+    }
+
+    private static Step opened(Model model, Msg.Opened opened) {
+        Shift shift = Shift.of(opened.page(), model.setting().job().orElse(null), opened.writable(), model.now());
+        Model on = model.with(shift)
+                .halfTyped(Map.of())
+                .screens(List.of(new Screen.Start(Walk.FIRST, ""), new Screen.Log(Walk.NOWHERE)));
+        Map<Kind, Form> forms = new EnumMap<>(Kind.class);
+        for (Draft draft : opened.drafts()) {
+            Forms.of(on, draft).ifPresent(f -> forms.put(f.slot(), f));
+        }
+        Model ready = on.halfTyped(forms);
+        String said =
+                opened.said().isEmpty() && !forms.isEmpty() ? "half typed before: " + names(forms) : opened.said();
+        Model told = said.isEmpty() ? ready : ready.say(said);
+        boolean noWork =
+                model.top() instanceof Screen.Start start && start.sure().equals(StartKeys.NO_WORK);
+        return noWork ? ShiftKeys.begin(told, Kind.NO_WORK) : Step.of(told);
+    }
+
+    static String names(Map<Kind, Form> forms) {
+        List<String> names = new ArrayList<>();
+        forms.values().forEach(f -> names.add(screedbook.entry.Told.kind(f.kind())));
+        return String.join(", ", names);
+    }
+
+    /** What was written is taken off the desk; the echo says what it comes to. */
+    private static Step wrote(Model model, Msg.Wrote wrote) {
+        Shift shift = Shift.of(wrote.page(), model.setting().job().orElse(null), true, model.now());
+        Model next = model.with(shift).writing(false);
+        List<Effect> effects = new ArrayList<>();
+        if (model.top() instanceof Screen.Keying keying && model.writing()) {
+            next = next.dropped(keying.form().slot()).pop();
+            effects.add(new Effect.Drop(keying.form().slot()));
+        }
+        for (Line line : wrote.lines()) {
+            if (line.entry() instanceof HandOver over && over.nextWho() != null) {
+                next = next.with(next.setting().by(over.nextWho()));
+            }
+        }
+        return new Step(next.say(echo(shift, wrote)), List.copyOf(effects));
+    }
+
+    private static String echo(Shift shift, Msg.Wrote wrote) {
+        Line last = wrote.lines().get(wrote.lines().size() - 1);
+        String on = "line " + last.n() + " on disk";
+        if (last.entry() instanceof Ticket ticket && ticket.weights().net() != null) {
+            on += "  " + ticket.weights().net().text() + "  " + Echo.loads(shift);
+        }
+        return wrote.said().isEmpty() ? on : on + "  " + wrote.said();
+    }
+
+    private static Model found(Model model, Msg.Found found) {
+        if (!(model.top() instanceof Screen.Search search)) {
+            return model;
+        }
+        Model shown = model.top(new Screen.Search(
+                search.words(),
+                found.matches(),
+                Walk.FIRST.within(found.matches().size()),
+                true));
+        return found.matches().isEmpty()
+                ? shown.say("nothing found for " + screedbook.entry.Shown.text(found.words()))
+                : shown;
+    }
+}

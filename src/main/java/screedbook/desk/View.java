@@ -1,0 +1,35 @@
+package screedbook.desk;
+
+/** A model drawn for so many columns and rows: a pure function that works nothing out. */
+public final class View {
+    private View() {}
+
+    public static Canvas of(Model model, int width, int height) {
+        Canvas.Pen pen = Canvas.pen(width, height);
+        if (width < 20 || height < 5) {
+            pen.put(0, 0, "too small", Style.ALERT);
+            return pen.done();
+        }
+        Frame frame = new Frame(pen, model);
+        frame.draw();
+        body(model, frame);
+        return pen.done();
+    }
+
+    private static void body(Model model, Frame frame) {
+        Screen top = model.top();
+        if (top instanceof Screen.Start start) {
+            StartView.draw(model, start, frame);
+        } else if (top instanceof Screen.Log log) {
+            ShiftView.draw(model, log, frame);
+        } else if (top instanceof Screen.Keying keying) {
+            FormView.draw(model, keying.form(), frame);
+        } else if (top instanceof Screen.Whole whole) {
+            EntryView.draw(model, whole, frame);
+        } else if (top instanceof Screen.Pictures) {
+            PictureView.draw(model, frame);
+        } else {
+            ListView.draw(model, top, frame);
+        }
+    }
+}

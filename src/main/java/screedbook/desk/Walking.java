@@ -1,0 +1,67 @@
+package screedbook.desk;
+
+/** Walking lists and moving texts. */
+final class Walking {
+    private Walking() {}
+
+    static Step walk(Model model, Key key) {
+        int page = Math.max(1, model.height() - 6);
+        int by = switch (key.code()) {
+            case UP -> -1;
+            case DOWN -> 1;
+            case PAGE_UP -> -page;
+            case PAGE_DOWN -> page;
+            case HOME -> Integer.MIN_VALUE / 2;
+            default -> Integer.MAX_VALUE / 2;
+        };
+        return Step.of(model.top(walked(model, by)));
+    }
+
+    private static Screen walked(Model model, int by) {
+        Screen top = model.top();
+        if (top instanceof Screen.Start s) {
+            return new Screen.Start(s.walk().by(by, model.shifts().size()), "");
+        }
+        if (top instanceof Screen.Log l) {
+            return new Screen.Log(l.walk().by(by, model.shift().day().all().size()));
+        }
+        if (top instanceof Screen.Kinds k) {
+            return new Screen.Kinds(k.walk().by(by, ListKeys.KINDS.size()));
+        }
+        if (top instanceof Screen.FindingList f) {
+            return new Screen.FindingList(
+                    f.walk().by(by, model.shift().findings().size()));
+        }
+        if (top instanceof Screen.Sums s) {
+            return new Screen.Sums(s.walk().by(by, ListKeys.figures(model).size()));
+        }
+        if (top instanceof Screen.Worked w) {
+            boolean entries = !w.entries().isEmpty();
+            Walk walk = entries ? w.walk().by(by, w.entries().size()) : w.walk();
+            int line = entries ? w.top() : Math.max(0, w.top() + by);
+            return new Screen.Worked(w.title(), w.lines(), w.entries(), walk, line);
+        }
+        Screen.Search s = (Screen.Search) top;
+        return new Screen.Search(
+                s.words(), s.matches(), s.walk().by(by, s.matches().size()), s.asked());
+    }
+
+    static Step scroll(Model model, Key key) {
+        int page = Math.max(1, model.height() - 6);
+        int by = switch (key.code()) {
+            case UP -> -1;
+            case DOWN -> 1;
+            case PAGE_UP -> -page;
+            default -> page;
+        };
+        Screen top = model.top();
+        if (top instanceof Screen.Whole w) {
+            return Step.of(model.top(new Screen.Whole(w.ref(), Math.max(0, w.top() + by))));
+        }
+        if (top instanceof Screen.BeforeClosing b) {
+            return Step.of(model.top(new Screen.BeforeClosing(Math.max(0, b.top() + by))));
+        }
+        Screen.Help h = (Screen.Help) top;
+        return Step.of(model.top(new Screen.Help(h.place(), Math.max(0, h.top() + by))));
+    }
+}
