@@ -1,7 +1,9 @@
 package screedbook;
 
+import java.util.List;
 import java.util.Set;
 import screedbook.command.Commands;
+import screedbook.term.DeskMain;
 
 /** The door of the program: looks at the first word by hand, so that the desk never waits for the command library. */
 public final class Main {
@@ -15,13 +17,13 @@ public final class Main {
         if (words.length > 0 && COMMANDS.contains(words[0])) {
             Commands.main(words);
         } else {
-            desk();
+            System.exit(DeskMain.run(List.of(words), program()));
         }
     }
 
-    /** Anything else is for the desk. */
-    private static void desk() {
-        System.err.println("usage: screedbook [JOB] | screedbook --demo | screedbook --help");
-        System.exit(2);
+    /** Name and version, as they stand in opening lines. */
+    private static String program() {
+        String version = Main.class.getPackage().getImplementationVersion();
+        return "screedbook" + (version == null ? "" : " " + version);
     }
 }

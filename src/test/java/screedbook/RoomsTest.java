@@ -61,7 +61,7 @@ class RoomsTest {
         rooms.put("picture", uses("unit calc entry job spec tally check"));
         rooms.put("report", uses("unit calc entry job spec tally check picture", CSV, JSON));
         rooms.put("desk", uses("unit calc entry job spec tally check picture"));
-        rooms.put("shelf", uses("unit entry job diary spec tally check"));
+        rooms.put("shelf", uses("unit entry job diary spec tally check picture report"));
         rooms.put("command", uses("unit calc entry job diary spec tally check picture report shelf", ARGUMENTS));
         rooms.put("term", uses("unit calc entry job diary spec tally check picture report desk shelf", TERMINAL));
         rooms.put("Main", uses("unit calc entry job diary spec tally check picture report desk shelf command term"));

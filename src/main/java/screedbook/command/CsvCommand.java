@@ -19,6 +19,7 @@ import screedbook.entry.ShiftId;
 import screedbook.job.Job;
 import screedbook.report.DayCsv;
 import screedbook.report.KindCsv;
+import screedbook.shelf.Papers;
 import screedbook.shelf.Shelf;
 import screedbook.shelf.ShiftFile;
 import screedbook.unit.UnitSystem;
@@ -69,7 +70,7 @@ final class CsvCommand implements Callable<Integer> {
     private static Map<String, String> tables(List<ShiftFile> shifts) {
         Map<String, String> tables = new LinkedHashMap<>(
                 KindCsv.files(shifts.stream().map(ShiftFile::day).toList(), system(shifts)));
-        tables.put("totals.csv", DayCsv.text(shifts.stream().map(Pages::paper).toList()));
+        tables.put("totals.csv", DayCsv.text(shifts.stream().map(Papers::of).toList()));
         return tables;
     }
 

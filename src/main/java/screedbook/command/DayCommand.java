@@ -15,6 +15,7 @@ import screedbook.report.DayCsv;
 import screedbook.report.DayJson;
 import screedbook.report.DayPage;
 import screedbook.report.DayPaper;
+import screedbook.shelf.Papers;
 import screedbook.shelf.Shelf;
 import screedbook.shelf.ShiftFile;
 
@@ -56,7 +57,7 @@ final class DayCommand implements Callable<Integer> {
         Function<DayPaper, String> form = Pages.form(format, FORMS);
         Shelf shelf = job.shelf();
         ShiftFile file = shelf.shift(shift.of(shelf), OffsetDateTime.now(all.clock()));
-        Pages.print(spec, form.apply(Pages.paper(file)));
+        Pages.print(spec, form.apply(Papers.of(file)));
         Pages.warn(spec, file.read().damages());
         return Exit.FINE;
     }

@@ -14,6 +14,7 @@ import picocli.CommandLine.Spec;
 import screedbook.report.DayPaper;
 import screedbook.report.FindingsJson;
 import screedbook.report.FindingsPage;
+import screedbook.shelf.Papers;
 import screedbook.shelf.Shelf;
 import screedbook.shelf.ShiftFile;
 
@@ -54,7 +55,7 @@ final class FindingsCommand implements Callable<Integer> {
         Function<DayPaper, String> form = Pages.form(format, FORMS);
         Shelf shelf = job.shelf();
         ShiftFile file = shelf.shift(shift.of(shelf), OffsetDateTime.now(all.clock()));
-        Pages.print(spec, form.apply(Pages.paper(file)));
+        Pages.print(spec, form.apply(Papers.of(file)));
         Pages.warn(spec, file.read().damages());
         return Exit.FINE;
     }

@@ -6,24 +6,10 @@ import java.util.function.Function;
 import picocli.CommandLine.Model.CommandSpec;
 import screedbook.entry.Damage;
 import screedbook.entry.Shown;
-import screedbook.report.DayPaper;
-import screedbook.shelf.ShiftFile;
 
 /** Pages on their way out. */
 final class Pages {
     private Pages() {}
-
-    /** What a shift's page is made of. */
-    static DayPaper paper(ShiftFile file) {
-        return new DayPaper(
-                file.day(),
-                file.totals(),
-                file.findings(),
-                file.ground().now().flatMap(inForce -> inForce.agreed()),
-                file.ground().sheet(),
-                file.seals(),
-                file.revision());
-    }
 
     /**
      * The form that was asked for.

@@ -1,0 +1,194 @@
+package screedbook.term;
+
+import java.io.IOException;
+import java.net.URISyntaxException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import screedbook.desk.Effect;
+import screedbook.diary.Book;
+import screedbook.diary.JobFolder;
+import screedbook.diary.Opened;
+import screedbook.entry.Built;
+import screedbook.entry.Day;
+import screedbook.entry.Entry;
+import screedbook.entry.Field;
+import screedbook.entry.Fields;
+import screedbook.entry.Kind;
+import screedbook.entry.Line;
+import screedbook.entry.Moment;
+import screedbook.entry.Opening;
+import screedbook.entry.ShiftId;
+import screedbook.entry.Source;
+import screedbook.entry.Standing;
+import screedbook.entry.Ticket;
+import screedbook.entry.Unwritten;
+import screedbook.job.Job;
+
+/**
+ * A shift to try the desk on: a copy of the demo job in which a shift of today has just got going. What is keyed there
+ * stays in the copy.
+ */
+final class Demo {
+    private static final int LOADS = 12;
+    private static final String JOB = "harrow-bend";
+
+    private Demo() {}
+
+    /** A fresh copy under {@code target/demo}, beside the program's own folder. */
+    static Path copy() throws IOException {
+        Path from = source();
+        Path to = from.getParent().resolveSibling("target").resolve("demo").resolve(JOB);
+        clear(to);
+        try (Stream<Path> files = Files.walk(from)) {
+            for (Path file : files.toList()) {
+                Path there = to.resolve(from.relativize(file).toString());
+                if (Files.isDirectory(file)) {
+                    Files.createDirectories(there);
+                } else {
+                    Files.createDirectories(there.getParent());
+                    Files.copy(file, there);
+                }
+            }
+        }
+        return to;
+    }
+
+    /** {@code demo-logs} here, or where the program was built. */
+    private static Path source() throws IOException {
+        List<Path> places = new ArrayList<>(List.of(Path.of("demo-logs")));
+        try {
+            Path program = Path.of(Demo.class
+                    .getProtectionDomain()
+                    .getCodeSource()
+                    .getLocation()
+                    .toURI());
+            places.add(program.toAbsolutePath().getParent().resolveSibling("demo-logs"));
+        } catch (URISyntaxException e) {
+            throw new IOException("the program cannot find its own place: " + e.getMessage(), e);
+        }
+        for (Path place : places) {
+            if (Files.isDirectory(place.resolve(JOB))) {
+                return place.resolve(JOB).toAbsolutePath();
+            }
+        }
+        throw new IOException("demo-logs is not here: --demo works in the folder that the program was built in");
+    }
+
+    private static void clear(Path folder) throws IOException {
+        if (!Files.exists(folder)) {
+            return;
+        }
+        try (Stream<Path> files = Files.walk(folder)) {
+            for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+                Files.delete(file);
+            }
+        }
+    }
+
+    /** Today's shift with the first loads of a shift of the demo, told as if they had just come. */
+    static Effect.Open begin(Path folder, String bookName, String program, Clock clock) throws IOException {
+        JobFolder at = JobFolder.at(folder);
+        Job job = at.job().job().orElseThrow(() -> new IOException("the demo's job.json cannot be read"));
+        OffsetDateTime now = clock.instant().atZone(job.zone()).toOffsetDateTime();
+        boolean day = now.getHour() >= 6 && now.getHour() < 18;
+        ShiftId like = like(at, day ? "day" : "night");
+        Day model = at.shift(like).day();
+        String who = model.opening().orElseThrow().line().who();
+        ShiftId today = new ShiftId(
+                now.getHour() < 6 ? now.toLocalDate().minusDays(1) : now.toLocalDate(), day ? "day" : "night");
+        replay(at, job, model, today, bookName, program, who, now);
+        return new Effect.Open(today, who, true);
+    }
+
+    /** The oldest shift of the demo with this word that has loads. */
+    private static ShiftId like(JobFolder at, String word) throws IOException {
+        return at.shifts().stream()
+                .filter(s -> s.word().equals(word))
+                .filter(s -> at.shift(s).day().standing(Ticket.class).size() >= LOADS)
+                .findFirst()
+                .orElseThrow(() -> new IOException("the demo holds no " + word + " shift"));
+    }
+
+    private static void replay(
+            JobFolder at,
+            Job job,
+            Day model,
+            ShiftId today,
+            String bookName,
+            String program,
+            String who,
+            OffsetDateTime now)
+            throws IOException {
+        List<Line> lines = first(model);
+        Duration on = Duration.between(lines.get(lines.size() - 1).keyed(), now.minusMinutes(4));
+        if (!(at.open(today, bookName, job.id(), who, now) instanceof Opened.Ready ready)) {
+            throw new IOException("the demo shift cannot be written");
+        }
+        try (Book book = ready.book()) {
+            for (Line line : lines) {
+                Entry entry = line.entry() instanceof Opening o ? opening(o, program) : moved(line.entry(), on);
+                Unwritten unwritten = new Unwritten(
+                        line.time() == null ? null : line.time().plus(on), who, Source.LIVE, entry, line.aside());
+                book.append(List.of(unwritten), line.keyed().plus(on)).join();
+            }
+        }
+    }
+
+    /** Opening, then what was observed, up to the twelfth load. */
+    private static List<Line> first(Day model) {
+        String book = model.opening().orElseThrow().line().book();
+        List<Line> lines = new ArrayList<>();
+        int loads = 0;
+        for (Standing<?> each : model.all()) {
+            boolean observed = switch (each.line().kind()) {
+                case OPENING, WEATHER, SURFACE, TICKET, TACK, NOTE -> true;
+                default -> false;
+            };
+            if (observed && !each.struck() && each.line().book().equals(book) && loads < LOADS) {
+                lines.add(each.line());
+                loads += each.line().kind() == Kind.TICKET ? 1 : 0;
+            }
+        }
+        return lines;
+    }
+
+    private static Opening opening(Opening o, String program) {
+        return new Opening(
+                o.format(),
+                program,
+                o.fileId(),
+                o.zone(),
+                null,
+                o.jobRevision(),
+                o.jobSha256(),
+                o.sheet(),
+                o.sheetSha256(),
+                o.roster(),
+                o.instruments(),
+                null);
+    }
+
+    /** The same entry with every time in it moved. */
+    private static Entry moved(Entry entry, Duration on) {
+        Map<String, Object> plain = new LinkedHashMap<>(Fields.plain((Record) entry));
+        for (Field field : entry.kind().fields()) {
+            if (field.type() == OffsetDateTime.class && plain.containsKey(field.name())) {
+                plain.put(
+                        field.name(),
+                        Moment.text(OffsetDateTime.parse((String) plain.get(field.name()))
+                                .plus(on)));
+            }
+        }
+        Built<? extends Record> built = Fields.build(entry.kind().type(), plain);
+        return (Entry) built.value();
+    }
+}

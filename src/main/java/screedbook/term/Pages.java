@@ -1,0 +1,35 @@
+package screedbook.term;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import screedbook.entry.ShiftId;
+import screedbook.report.DayCsv;
+import screedbook.report.DayPage;
+import screedbook.report.DayPaper;
+import screedbook.shelf.Papers;
+import screedbook.shelf.Shelf;
+
+/** Pages of a shift saved beside the diary. */
+final class Pages {
+    private Pages() {}
+
+    /** The page of a closed shift, kept for ever; after late lines its next revision. */
+    static String save(Shelf shelf, ShiftId shift) throws IOException {
+        DayPaper paper = Papers.of(shelf.shift(shift));
+        Path file = shelf.folder().savePage(shift, DayPage.text(paper), DayCsv.text(paper));
+        return file.getFileName().toString();
+    }
+
+    /** The page as far as the shift has come; it takes the place of an earlier one of its kind. */
+    static Path soFar(Shelf shelf, ShiftId shift, OffsetDateTime now) throws IOException {
+        DayPaper paper = Papers.of(shelf.shift(shift, now));
+        Path days = Files.createDirectories(shelf.folder().path().resolve("days"));
+        Path file = days.resolve(shift + ".so-far.txt");
+        Files.write(file, DayPage.text(paper).getBytes(StandardCharsets.UTF_8));
+        Files.write(days.resolve(shift + ".so-far.csv"), DayCsv.text(paper).getBytes(StandardCharsets.UTF_8));
+        return file;
+    }
+}

@@ -1,0 +1,67 @@
+package screedbook.term;
+
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.Locale;
+import screedbook.desk.Look;
+import screedbook.diary.JobFolder;
+
+/**
+ * The words of the command line that the desk understands.
+ *
+ * @param who initials of the writer; empty when they are to be chosen at the desk
+ */
+record Words(Path folder, String book, String who, Look look, boolean demo) {
+    /** @throws IllegalArgumentException with a sentence when a word is wrong */
+    static Words read(List<String> words) {
+        Path folder = Path.of(".");
+        String book = "main";
+        String who = "";
+        Look look = Look.NIGHT;
+        boolean demo = false;
+        boolean named = false;
+        Deque<String> rest = new ArrayDeque<>(words);
+        while (!rest.isEmpty()) {
+            String word = rest.pop();
+            switch (word) {
+                case "--demo" -> demo = true;
+                case "--book" -> book = book(next(rest, word));
+                case "--who" -> who = next(rest, word);
+                case "--look" -> look = look(next(rest, word));
+                default -> {
+                    if (word.startsWith("-") || named) {
+                        throw new IllegalArgumentException(
+                                "\"" + word + "\" is not understood; screedbook --help tells");
+                    }
+                    folder = Path.of(word);
+                    named = true;
+                }
+            }
+        }
+        return new Words(folder, book, who, look, demo);
+    }
+
+    private static String next(Deque<String> rest, String word) {
+        if (rest.isEmpty()) {
+            throw new IllegalArgumentException(word + " wants a word behind it");
+        }
+        return rest.pop();
+    }
+
+    private static String book(String typed) {
+        return JobFolder.bookName(typed)
+                .orElseThrow(() ->
+                        new IllegalArgumentException("\"" + typed + "\" cannot name a book; right would be paver"));
+    }
+
+    private static Look look(String typed) {
+        for (Look look : Look.values()) {
+            if (look.name().toLowerCase(Locale.ROOT).equals(typed)) {
+                return look;
+            }
+        }
+        throw new IllegalArgumentException("\"" + typed + "\" is no look; right would be night, sun or mono");
+    }
+}
