@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import screedbook.entry.Draft;
 import screedbook.entry.Kind;
+import screedbook.entry.Ref;
 import screedbook.entry.Source;
 import screedbook.entry.Word;
 
@@ -36,6 +37,9 @@ final class Drafts {
         Map<String, Object> values = new LinkedHashMap<>();
         values.put("kind", draft.kind().word());
         values.put("source", draft.source().word());
+        if (draft.of() != null) {
+            values.put("of", draft.of().toString());
+        }
         values.put("at", draft.at());
         values.put("typed", draft.typed());
         return values;
@@ -67,8 +71,16 @@ final class Drafts {
         Optional<Source> source = word(Source.values(), "" + map.get("source"));
         String at = map.get("at") == null ? null : map.get("at").toString();
         return kind.isPresent() && source.isPresent()
-                ? Optional.of(new Draft(kind.get(), source.get(), texts, at))
+                ? Optional.of(new Draft(kind.get(), source.get(), ref(map.get("of")), texts, at))
                 : Optional.empty();
+    }
+
+    private static Ref ref(Object text) {
+        try {
+            return text == null ? null : Ref.of(text.toString());
+        } catch (IllegalArgumentException e) {
+            return null;
+        }
     }
 
     private static <E extends Word> Optional<E> word(E[] words, String text) {

@@ -386,8 +386,8 @@ class JobFolderTest {
     @Test
     void halfTypedEntriesOutliveTheProgram() throws IOException {
         JobFolder folder = JobFolder.at(job);
-        Draft ticket = new Draft(Kind.TICKET, Source.LIVE, Map.of("net", "22.", "truck", "T1\u202E"), "net");
-        Draft note = new Draft(Kind.NOTE, Source.NOTES, Map.of(), null);
+        Draft ticket = new Draft(Kind.TICKET, Source.LIVE, null, Map.of("net", "22.", "truck", "T1\u202E"), "net");
+        Draft note = new Draft(Kind.NOTE, Source.NOTES, null, Map.of(), null);
         assertThat(folder.drafts(Shifts.THIRD, "paver")).isEmpty();
         folder.saveDrafts(Shifts.THIRD, "paver", List.of(ticket, note));
         assertThat(JobFolder.at(job).drafts(Shifts.THIRD, "paver")).containsExactly(ticket, note);

@@ -1,0 +1,184 @@
+package screedbook.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.Test;
+import screedbook.entry.Kind;
+import screedbook.entry.Source;
+import screedbook.entry.Strike;
+import screedbook.entry.Surface;
+import screedbook.entry.Tack;
+import screedbook.entry.Ticket;
+import screedbook.entry.Weather;
+
+/** How many keys an entry takes. The budgets are the program's own promise; there is no outside source for them. */
+class KeystrokesTest {
+    private static final List<String> TABLE = new ArrayList<>();
+
+    @AfterAll
+    static void printTheTable() {
+        System.out.println("keystrokes              live  notes  budget live");
+        TABLE.forEach(System.out::println);
+    }
+
+    private static int count(DeskRig rig, String keys) {
+        int before = rig.keys;
+        rig.keys(keys);
+        return rig.keys - before;
+    }
+
+    private static void row(String what, int live, int notes, int budget) {
+        TABLE.add(String.format("%-22s %5d %6s %12d", what, live, notes < 0 ? "-" : "" + notes, budget));
+        assertThat(live).as(what).isLessThanOrEqualTo(budget);
+    }
+
+    /** A night with the first tickets keyed, so that everything carried on is there. */
+    private static DeskRig withTickets(int loads) {
+        DeskRig rig = DeskRig.open();
+        rig.keys("w47<enter>62<enter>6<enter>cl<enter>1<enter>1<enter>");
+        rig.keys("s62<enter>1000<enter>B<enter>2<enter>");
+        first(rig.keys("t"));
+        for (int i = 1; i < loads; i++) {
+            rig.later(6);
+            rig.keys("104<enter>21.96<enter>");
+            if (rig.model().top() instanceof Screen.Keying) {
+                rig.keys("281<enter>");
+            }
+        }
+        assertThat(rig.model().top()).isInstanceOf(Screen.Log.class);
+        return rig;
+    }
+
+    /** The first ticket asks for what nothing can be carried on from yet. */
+    private static void first(DeskRig rig) {
+        Map<String, String> answers = Map.of(
+                "truck",
+                "118",
+                "net_ston",
+                "22.31",
+                "number",
+                "48217",
+                "mix",
+                "12.5-70A",
+                "pull",
+                "B",
+                "lift",
+                "2",
+                "paver_degF",
+                "285");
+        for (int i = 0; i < 20 && rig.model().top() instanceof Screen.Keying keying; i++) {
+            rig.keys(answers.getOrDefault(keying.form().active().name(), "") + "<enter>");
+        }
+    }
+
+    @Test
+    void anOrdinaryLoadTakesFourteenKeysWhenATemperatureIsDueAndTenWhenNot() {
+        DeskRig due = withTickets(2);
+        int live = count(due, "118<enter>22.31<enter>264<enter>");
+        assertThat(due.last().entry()).isInstanceOf(Ticket.class);
+        assertThat(((Ticket) due.last().entry()).heat().paver().value()).isEqualByComparingTo("264");
+        DeskRig notes = withTickets(2).keys("l");
+        int fromNotes = count(notes, "118<enter>22.31<enter>2002<enter>264<enter>");
+        assertThat(notes.last().source()).isEqualTo(Source.NOTES);
+        row("load, temperature due", live, fromNotes, 14);
+
+        DeskRig plain = withTickets(5);
+        int short1 = count(plain, "118<enter>22.31<enter>");
+        assertThat(((Ticket) plain.last().entry()).weights().net().value()).isEqualByComparingTo("22.31");
+        assertThat(((Ticket) plain.last().entry()).paper().number()).isEqualTo("48222");
+        DeskRig plainNotes = withTickets(5).keys("l");
+        int short2 = count(plainNotes, "118<enter>22.31<enter>2020<enter>");
+        assertThat(plainNotes.last().entry()).isInstanceOf(Ticket.class);
+        row("load, none due", short1, short2, 10);
+    }
+
+    @Test
+    void aSurfaceTemperatureTakesTenKeys() {
+        DeskRig rig = withTickets(1);
+        int live = count(rig, "s44<enter>1500<enter>");
+        assertThat(((Surface) rig.last().entry()).place().text()).isEqualTo("15+00");
+        DeskRig notes = withTickets(1).keys("l");
+        int fromNotes = count(notes, "s2001<enter>44<enter>1500<enter>");
+        assertThat(notes.last().entry()).isInstanceOf(Surface.class);
+        row("surface temperature", live, fromNotes, 10);
+    }
+
+    @Test
+    void theWeatherAsBeforeButForOneValueTakesTwelveKeys() {
+        DeskRig rig = withTickets(1);
+        rig.later(30);
+        int live = count(rig, "w45<enter><enter><enter><enter><enter><enter>");
+        assertThat(rig.last().entry()).isInstanceOf(Weather.class);
+        assertThat(((Weather) rig.last().entry()).humidity().value()).isEqualByComparingTo("62");
+        DeskRig notes = withTickets(1).keys("l");
+        int fromNotes = count(notes, "w2010<enter>45<enter><enter><enter><enter><enter><enter>");
+        assertThat(notes.last().entry()).isInstanceOf(Weather.class);
+        row("weather, one new value", live, fromNotes, 12);
+    }
+
+    @Test
+    void aTackShotTakesTwentyFiveKeys() {
+        DeskRig rig = withTickets(1);
+        rig.keys("k");
+        Map<String, String> first = Map.of(
+                "from_sta",
+                "1000",
+                "to_sta",
+                "1800",
+                "surface",
+                "3",
+                "width_ft",
+                "12",
+                "before_gal",
+                "1450",
+                "after_gal",
+                "1360",
+                "material_degF",
+                "150",
+                "pull",
+                "B",
+                "lift",
+                "2");
+        for (int i = 0; i < 20 && rig.model().top() instanceof Screen.Keying keying; i++) {
+            String name = keying.form().active().name();
+            rig.keys((keying.form().active().carried() ? "" : first.getOrDefault(name, "")) + "<enter>");
+        }
+        rig.later(20);
+        int live = count(rig, "k<enter>2600<enter><enter>1270<enter>148<enter>");
+        assertThat(rig.last().entry()).isInstanceOf(Tack.class);
+        Tack tack = (Tack) rig.last().entry();
+        assertThat(tack.target().from().text()).isEqualTo("18+00");
+        assertThat(tack.gauge().before().value()).isEqualByComparingTo("1360");
+        assertThat(tack.gauge().after().value()).isEqualByComparingTo("1270");
+        row("tack shot", live, -1, 25);
+    }
+
+    @Test
+    void aStrikeTakesEightKeys() {
+        DeskRig rig = withTickets(1);
+        int live = count(rig, "<down>x1<enter>");
+        assertThat(rig.last().entry()).isInstanceOf(Strike.class);
+        assertThat(((Strike) rig.last().entry()).reason()).isEqualTo("keyed twice");
+        row("strike", live, live, 8);
+    }
+
+    @Test
+    void aTicketOfASharedSeriesHasItsLeadingDigitsFilled() {
+        DeskRig rig = new DeskRig(
+                DeskRig.job(Map.of("plants", List.of(DeskRig.map("name", "Quarry Road", "series", "shared")))),
+                DeskRig.practice());
+        rig.keys("1n");
+        first(rig.keys("t"));
+        rig.later(5).keys("t");
+        Form form = ((Screen.Keying) rig.model().top()).form();
+        assertThat(form.kind()).isEqualTo(Kind.TICKET);
+        assertThat(form.active().name()).isEqualTo("number");
+        assertThat(form.active().text()).isEqualTo("48");
+        rig.keys("230<enter>104<enter>21.96<enter>285<enter>");
+        assertThat(((Ticket) rig.last().entry()).paper().number()).isEqualTo("48230");
+    }
+}
