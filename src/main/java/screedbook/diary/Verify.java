@@ -1,9 +1,11 @@
 package screedbook.diary;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -103,15 +105,37 @@ public final class Verify {
     }
 
     private void plan(Line line, String job, String sheet, String sheetHash) {
-        String file = line.shift() + "." + line.book();
         if (job != null && !revisions.contains(job)) {
-            damages.add(new Damage(file, line.row(), "plan not found: no line of job.jsonl has the hash it names"));
+            damages.add(
+                    new Damage(file(line), line.row(), "plan not found: no line of job.jsonl has the hash it names"));
         }
         if (sheet != null
                 && sheetHash != null
                 && folder.frozenSheet(sheet, sheetHash).isEmpty()) {
             damages.add(new Damage(
-                    file, line.row(), "plan not found: no sheet " + sheet + " in spec/ has the hash it names"));
+                    file(line), line.row(), "plan not found: no sheet " + sheet + " in spec/ has the hash it names"));
+        }
+    }
+
+    /** The file that holds a line; a book may have several, each with a line of that row. */
+    private String file(Line line) {
+        String found = line.shift() + "." + line.book();
+        for (Map.Entry<FileName.Diary, Path> each : folder.files().entrySet()) {
+            FileName.Diary name = each.getKey();
+            boolean its = name.shift().equals(line.shift()) && name.book().equals(line.book());
+            found = its && holds(each.getValue(), line) ? name.name().text() : found;
+        }
+        return found;
+    }
+
+    private static boolean holds(Path file, Line line) {
+        try {
+            List<RawLine> lines = Chain.walk(Recovery.read(file), null).lines();
+            byte[] raw = line.raw().getBytes(StandardCharsets.UTF_8);
+            return line.row() <= lines.size()
+                    && Arrays.equals(lines.get(line.row() - 1).bytes(), raw);
+        } catch (IOException e) {
+            return false;
         }
     }
 

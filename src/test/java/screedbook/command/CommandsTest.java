@@ -249,6 +249,20 @@ class CommandsTest {
     }
 
     @Test
+    void verifySaysWhenWhatAShiftWasJudgedByIsGone() throws IOException {
+        twoShifts();
+        Files.delete(job.resolve("job.jsonl"));
+
+        Said job = said("verify", this.job.toString());
+
+        assertThat(job.exit()).isEqualTo(1);
+        assertThat(job.out().lines())
+                .contains(
+                        "2026-06-03-day.paver.jsonl:1: plan not found: no line of job.jsonl has the hash it names",
+                        "not as it was written: 2 places in 2 files, 7 lines");
+    }
+
+    @Test
     void aPageOfDamagedFilesIsPrintedAndTheDamageSaid() throws IOException {
         twoShifts();
         edit(job.resolve("diary/2026-06-03-day.paver.jsonl"), "\"net_ston\":20.10", "\"net_ston\":29.10");
