@@ -19,7 +19,7 @@ import screedbook.tally.Load;
 
 /** The head of the page: what waits for the supervisor, and what was placed outside limits with its answers. */
 final class Decisions {
-    /** Findings of one rule that are told one by one; more are told together. */
+    /** Findings of one rule that are told one by one, of the sorts that weigh most; more are told together. */
     private static final int SINGLY = 4;
 
     private static final Map<Sort, Integer> ORDER =
@@ -69,40 +69,49 @@ final class Decisions {
         }
     }
 
-    /** What the record itself leaves open. */
+    /** What the record itself leaves open, where no finding says it already. */
     private void record() {
         if (paper.agreed().isEmpty() || paper.sheet().isEmpty()) {
-            leaf.say(
-                    1,
-                    "plan not found: the " + (paper.agreed().isEmpty() ? "job revision" : "limit sheet")
+            String lost = paper.agreed().isEmpty() ? "job revision" : "limit sheet";
+            unless(
+                    "plan-not-found",
+                    "plan not found: the " + lost
                             + " that was in force is not in the job's folder; nothing is judged by another");
         }
         paper.day().last(Closing.class).map(Standing::entry).ifPresent(this::disagreed);
-        paper.day()
-                .last(Review.class)
-                .filter(r -> r.entry().says() == Review.Says.RETURNED)
-                .ifPresent(r -> leaf.say(
-                        1,
-                        "returned by " + r.line().who()
-                                + Entries.phrases(":", r.entry().text())));
+        paper.day().last(Review.class).ifPresent(this::returned);
         int lines = paper.day().uncounted().size();
         if (lines > 0) {
-            leaf.say(1, Leaf.many(lines, "line") + " not read, in no total; see the last part");
+            unless("line-not-read", Leaf.many(lines, "line") + " not read, in no total; see the last part");
         }
-        if (!paper.totals().left().isEmpty()) {
-            leaf.say(
-                    1,
-                    Leaf.many(paper.totals().left().size(), "entry", "entries")
-                            + " not counted, or not in full; see the last part");
+        int left = paper.totals().left().size();
+        if (left > 0) {
+            leaf.say(1, Leaf.many(left, "entry", "entries") + " not counted, or not in full; see the last part");
         }
-        if (!paper.day().adrift().isEmpty()) {
-            leaf.say(
-                    1,
-                    Leaf.many(paper.day().adrift().size(), "correction or answer", "corrections or answers")
+        int adrift = paper.day().adrift().size();
+        if (adrift > 0) {
+            unless(
+                    "adrift",
+                    Leaf.many(adrift, "correction or answer", "corrections or answers")
                             + " to an entry that is not there");
         }
         if (!paper.day().closed()) {
-            leaf.say(1, "the shift is not closed; its last lines are not protected yet");
+            unless("no-close", "the shift is not closed; its last lines are not protected yet");
+        }
+    }
+
+    private void unless(String rule, String text) {
+        if (paper.findings().stream().noneMatch(f -> f.rule().equals(rule))) {
+            leaf.say(1, text);
+        }
+    }
+
+    private void returned(Standing<Review> review) {
+        if (review.entry().says() == Review.Says.RETURNED) {
+            leaf.say(
+                    1,
+                    "returned by " + review.line().who()
+                            + Entries.phrases(":", review.entry().text()));
         }
     }
 
@@ -136,7 +145,8 @@ final class Decisions {
         findings.forEach(f -> rules.computeIfAbsent(f.sort() + f.rule(), r -> new ArrayList<>())
                 .add(f));
         rules.values().forEach(list -> {
-            if (list.size() <= SINGLY) {
+            boolean heavy = ORDER.get(list.get(0).sort()) < 2;
+            if (list.size() <= (heavy ? SINGLY : 1)) {
                 list.forEach(f -> leaf.say(1, text(f)));
             } else {
                 together(list);
@@ -162,7 +172,7 @@ final class Decisions {
     }
 
     private static String seen(Finding finding) {
-        String limit = finding.limit().isEmpty() ? "" : ", " + finding.limit();
+        String limit = finding.limit().isEmpty() ? "" : "; " + finding.limit();
         String clause = finding.clause().isEmpty() ? "" : " (" + finding.clause() + ")";
         return finding.seen() + limit + clause;
     }

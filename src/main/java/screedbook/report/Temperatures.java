@@ -5,9 +5,11 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import screedbook.check.Cases;
 import screedbook.check.Finding;
 import screedbook.check.Sort;
@@ -28,6 +30,9 @@ import screedbook.unit.Amount;
 /** Mix temperatures on the page: a table, and the loads at the paver along the shift. */
 final class Temperatures {
     private static final int STRIP = 6;
+
+    /** The rule whose findings are drawn with a sign of their own. */
+    private static final String AT_THE_PAVER = "heat-at-paver";
 
     private final DayPaper paper;
     private final Totals totals;
@@ -122,13 +127,24 @@ final class Temperatures {
                 : Optional.of(limits.iterator().next());
     }
 
+    /** The sheet's own least, or the one that lies under the mix's target, whichever is higher. */
     private static Optional<Amount> least(Job job, SpecSheet sheet, Load load) {
         Ticket ticket = load.ticket().entry();
         Situation situation = Cases.of(job, ticket, load.ticket().time());
-        return sheet.ruling(Quantity.PAVER_MIX, situation).inForce().stream()
-                .map(Limit::low)
-                .filter(low ->
-                        low != null && low.unit() == ticket.heat().paver().unit())
+        List<Amount> lows = new ArrayList<>();
+        lows(sheet, Quantity.PAVER_MIX, situation).forEach(lows::add);
+        job.mix(load.mix())
+                .map(Job.Mix::targetPaver)
+                .ifPresent(target -> lows(sheet, Quantity.PAVER_DIFFERENCE, situation)
+                        .forEach(low -> lows.add(new Amount(target.value().add(low.value()), target.unit()))));
+        return lows.stream()
+                .filter(low -> low.unit() == ticket.heat().paver().unit())
                 .max(Amount::compareTo);
+    }
+
+    private static Stream<Amount> lows(SpecSheet sheet, Quantity quantity, Situation situation) {
+        return sheet.ruling(quantity, situation).inForce().stream()
+                .map(Limit::low)
+                .filter(Objects::nonNull);
     }
 }

@@ -29,11 +29,11 @@ class DayPageTest {
                 NEEDS A DECISION FROM YOU
                  figures not agreed by J. Alder: 0.50 of the last ticket
                  1 line not read, in no total; see the last part
-                 missing 08:30 ticket 106 (paver/10): no temperature at the paver, first 5 loads
+                 missing 08:30 ticket 106 (paver/10): no temperature at the paver; first 5 loads
                    of a mix (the job's checks)
 
                 PLACED OUTSIDE LIMITS: WHO KNEW, WHO ALLOWED
-                 OUT 08:10 ticket 102 (paver/6): at the paver 264 °F, at least 270 °F (practice,
+                 OUT 08:10 ticket 102 (paver/6): at the paver 264 °F; at least 270 °F (practice,
                    PG 70)
                      08:13 RK: spread at once, rollers close; decided by R. Kell; told to
                        foreman
@@ -106,10 +106,10 @@ class DayPageTest {
                  14:20 mat at the north end 138 when opened; mat 138 °F
 
                 CORRECTIONS, LATE LINES, LINES NOT COUNTED
-                 RK 2026-06-03 07:16 struck paver/15 (other job's load): ticket 107 T121 21.00 T
-                 RK 2026-06-03 07:17 amended paver/10 net_ston: was 18.00, now 18.20 (read off
+                 RK 2026-06-03 09:08 struck paver/15 (other job's load): ticket 107 T121 21.00 T
+                 RK 2026-06-03 09:09 amended paver/10 net_ston: was 18.00, now 18.20 (read off
                    the paper again)
-                 after the close: RK 2026-06-03 07:19 paver/20 note mat at the north end 138
+                 after the close: RK 2026-06-03 15:02 paver/20 note mat at the north end 138
                    when opened
                  2 entries keyed from notes, not as it happened
                  not read: paver line 18: the line ends in the middle of a word

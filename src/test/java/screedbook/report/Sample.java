@@ -167,7 +167,7 @@ final class Sample {
                         "of",
                         "paver/6",
                         "rule",
-                        "mix-at-the-paver",
+                        "heat-at-paver",
                         "text",
                         "spread at once, rollers close",
                         "decided_by",
@@ -308,7 +308,7 @@ final class Sample {
         List<Standing<Answer>> answers = day.standing(Answer.class);
         return List.of(
                 new Finding(
-                        "mix-at-the-paver",
+                        "heat-at-paver",
                         Sort.OUTSIDE,
                         List.of(new Ref("paver", 6)),
                         "at the paver 264 °F",
@@ -318,7 +318,7 @@ final class Sample {
                         "",
                         answers),
                 new Finding(
-                        "mix-at-the-paver",
+                        "heat-at-paver",
                         Sort.OUTSIDE,
                         List.of(new Ref("paver", 8)),
                         "at the paver 231 °F",
@@ -328,7 +328,7 @@ final class Sample {
                         "",
                         List.of()),
                 new Finding(
-                        "temperature-due",
+                        "heat-due",
                         Sort.MISSING,
                         List.of(new Ref("paver", 10)),
                         "no temperature at the paver",

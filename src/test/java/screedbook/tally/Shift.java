@@ -25,7 +25,7 @@ import screedbook.entry.Unreadable;
 import screedbook.entry.Written;
 import screedbook.unit.Unit;
 
-/** A shift being keyed in a test: one book, every line a minute after the one before. Invented throughout. */
+/** A shift being keyed in a test: one book, every line keyed a minute after it happened, or after the line before. Invented throughout. */
 public final class Shift {
     private static final ZoneOffset ZONE = ZoneOffset.ofHours(-6);
 
@@ -75,8 +75,8 @@ public final class Shift {
     }
 
     public Shift add(Entry entry, String clock) {
-        keyed = keyed.plusMinutes(1);
         OffsetDateTime time = clock == null ? null : at(clock);
+        keyed = time != null && time.isAfter(keyed) ? time.plusMinutes(1) : keyed.plusMinutes(1);
         int n = lines.size() + 1;
         lines.add(new Line(book, n, n, "test-job", id, time, keyed, "RK", source, entry, aside, List.of(), "{}"));
         aside = Aside.NONE;

@@ -1,0 +1,53 @@
+package screedbook.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import screedbook.check.Finding;
+import screedbook.check.Findings;
+import screedbook.check.Ground;
+import screedbook.check.InForce;
+import screedbook.check.Rules;
+import screedbook.job.Agreed;
+import screedbook.tally.Jobs;
+
+/** The page with the findings as the rules make them. */
+class FoundTest {
+    private static DayPaper paper() {
+        DayPaper by = Sample.paper();
+        Agreed agreed = new Agreed(Jobs.us(), 2, "ab".repeat(32));
+        Ground ground = new Ground(List.of(new InForce("paver", 1, Optional.of(agreed), by.sheet())));
+        List<Finding> findings = Findings.of(by.day(), by.totals(), ground);
+        return new DayPaper(by.day(), by.totals(), findings, by.agreed(), by.sheet(), by.seals(), 1);
+    }
+
+    @Test
+    void theRulesThatThePageKnowsByNameAreThere() {
+        for (String rule : List.of("heat-at-paver", "plan-not-found", "line-not-read", "adrift", "no-close")) {
+            assertThat(Rules.of(rule)).as(rule).isPresent();
+        }
+        assertThat(paper().findings()).anyMatch(f -> f.rule().equals("heat-at-paver"));
+    }
+
+    @Test
+    void theColdLoadIsDrawnUnderTheLineAndItsAnswerStandsAtTheTop() {
+        String page = DayPage.text(paper());
+        assertThat(page).contains("  270|---", "at the paver 264 °F; at least 270");
+        assertThat(page.lines().filter(l -> l.startsWith("  264|")).findFirst().orElseThrow())
+                .contains("#");
+        assertThat(page.indexOf("08:13 RK: spread at once"))
+                .isBetween(page.indexOf("PLACED OUTSIDE LIMITS"), page.indexOf("RECONCILIATION"));
+    }
+
+    @Test
+    void everyFindingIsOnItsPage() {
+        DayPaper paper = paper();
+        assertThat(paper.findings()).isNotEmpty();
+        String page = FindingsPage.text(paper).replaceAll("\\s+", " ");
+        for (Finding each : paper.findings()) {
+            assertThat(page).contains(each.seen().replaceAll("\\s+", " "));
+        }
+    }
+}
