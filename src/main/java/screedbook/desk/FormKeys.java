@@ -71,9 +71,6 @@ final class FormKeys {
 
     static Step write(Model model) {
         Form form = form(model);
-        if (model.writing()) {
-            return Step.of(model.say("the disk has not answered yet"));
-        }
         if (!form.touched() && form.kind() != Kind.CLOSING) {
             return Step.of(model.say("nothing was typed yet; Esc leaves"));
         }

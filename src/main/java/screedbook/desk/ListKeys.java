@@ -188,7 +188,9 @@ final class ListKeys {
         if (here) {
             return Step.of(model.push(new Screen.Whole(match.ref(), 0)));
         }
-        return Step.of(model.say("line " + match.ref() + " of " + match.shift()), new Effect.LookAt(match.shift()));
+        return Step.of(
+                model.writing(true).say("line " + match.ref() + " of " + match.shift()),
+                new Effect.LookAt(match.shift()));
     }
 
     static Step folderEnter(Model model, Key key) {

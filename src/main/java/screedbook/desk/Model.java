@@ -5,16 +5,19 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import screedbook.entry.Kind;
 import screedbook.entry.Source;
 
 /**
  * Everything that the desk knows, as a value.
  *
+ * @param troubles sentences about a job file that cannot be read
  * @param screens what lies on the desk, the topmost last; never empty
- * @param halfTyped entries that were begun and not written
+ * @param halfTyped entries that were begun and not written; corrections under their own kind
  * @param source whether entries are keyed live or from notes
  * @param writing whether the disk has not answered yet
+ * @param ahead keys struck while the disk had not answered; they are taken when it has
  * @param over whether the program is to end
  */
 public record Model(
@@ -30,8 +33,9 @@ public record Model(
         int width,
         int height,
         boolean writing,
+        List<Key> ahead,
         boolean over) {
-    /** The desk before anything was told. */
+    /** The desk before anything was told: it waits for the disk to tell of the job. */
     public static Model start(Setting setting) {
         return new Model(
                 setting,
@@ -45,8 +49,56 @@ public record Model(
                 null,
                 80,
                 24,
-                false,
+                true,
+                List.of(),
                 false);
+    }
+
+    /** A copy in the making: what is not set stays as it was. */
+    private static final class Copy {
+        private Setting setting;
+        private List<String> troubles;
+        private List<Msg.Row> shifts;
+        private Shift shift;
+        private List<Screen> screens;
+        private Map<Kind, Form> halfTyped;
+        private Source source;
+        private Notice notice;
+        private OffsetDateTime now;
+        private int width;
+        private int height;
+        private boolean writing;
+        private List<Key> ahead;
+        private boolean over;
+
+        Copy(Model of) {
+            setting = of.setting;
+            troubles = of.troubles;
+            shifts = of.shifts;
+            shift = of.shift;
+            screens = of.screens;
+            halfTyped = of.halfTyped;
+            source = of.source;
+            notice = of.notice;
+            now = of.now;
+            width = of.width;
+            height = of.height;
+            writing = of.writing;
+            ahead = of.ahead;
+            over = of.over;
+        }
+
+        Model done() {
+            return new Model(
+                    setting, troubles, shifts, shift, screens, halfTyped, source, notice, now, width, height, writing,
+                    ahead, over);
+        }
+    }
+
+    private Model but(Consumer<Copy> change) {
+        Copy copy = new Copy(this);
+        change.accept(copy);
+        return copy.done();
     }
 
     public Screen top() {
@@ -54,36 +106,22 @@ public record Model(
     }
 
     Model with(Setting other) {
-        return new Model(
-                other, troubles, shifts, shift, screens, halfTyped, source, notice, now, width, height, writing, over);
+        return but(c -> c.setting = other);
     }
 
     Model with(List<String> said, List<Msg.Row> rows) {
-        return new Model(
-                setting, said, rows, shift, screens, halfTyped, source, notice, now, width, height, writing, over);
+        return but(c -> {
+            c.troubles = said;
+            c.shifts = rows;
+        });
     }
 
     Model with(Shift other) {
-        return new Model(
-                setting, troubles, shifts, other, screens, halfTyped, source, notice, now, width, height, writing,
-                over);
+        return but(c -> c.shift = other);
     }
 
     Model screens(List<Screen> others) {
-        return new Model(
-                setting,
-                troubles,
-                shifts,
-                shift,
-                List.copyOf(others),
-                halfTyped,
-                source,
-                notice,
-                now,
-                width,
-                height,
-                writing,
-                over);
+        return but(c -> c.screens = List.copyOf(others));
     }
 
     /** With the topmost screen in another state. */
@@ -105,54 +143,57 @@ public record Model(
     }
 
     Model halfTyped(Form form) {
-        Map<Kind, Form> others = new EnumMap<>(Kind.class);
-        others.putAll(halfTyped);
+        Map<Kind, Form> others = forms();
         others.put(form.slot(), form);
         return halfTyped(others);
     }
 
     Model dropped(Kind kind) {
-        Map<Kind, Form> others = new EnumMap<>(Kind.class);
-        others.putAll(halfTyped);
+        Map<Kind, Form> others = forms();
         others.remove(kind);
         return halfTyped(others);
     }
 
+    private Map<Kind, Form> forms() {
+        Map<Kind, Form> others = new EnumMap<>(Kind.class);
+        others.putAll(halfTyped);
+        return others;
+    }
+
     Model halfTyped(Map<Kind, Form> others) {
-        return new Model(
-                setting, troubles, shifts, shift, screens, others, source, notice, now, width, height, writing, over);
+        return but(c -> c.halfTyped = others);
     }
 
     Model with(Source other) {
-        return new Model(
-                setting, troubles, shifts, shift, screens, halfTyped, other, notice, now, width, height, writing, over);
+        return but(c -> c.source = other);
     }
 
     Model with(Notice other) {
-        return new Model(
-                setting, troubles, shifts, shift, screens, halfTyped, source, other, now, width, height, writing, over);
+        return but(c -> c.notice = other);
     }
 
     Model at(OffsetDateTime time) {
-        return new Model(
-                setting, troubles, shifts, shift, screens, halfTyped, source, notice, time, width, height, writing,
-                over);
+        return but(c -> c.now = time);
     }
 
     Model size(int w, int h) {
-        return new Model(
-                setting, troubles, shifts, shift, screens, halfTyped, source, notice, now, w, h, writing, over);
+        return but(c -> {
+            c.width = w;
+            c.height = h;
+        });
     }
 
+    /** Waiting for the disk, or not any more. */
     Model writing(boolean is) {
-        return new Model(
-                setting, troubles, shifts, shift, screens, halfTyped, source, notice, now, width, height, is, over);
+        return but(c -> c.writing = is);
+    }
+
+    Model ahead(List<Key> keys) {
+        return but(c -> c.ahead = List.copyOf(keys));
     }
 
     Model ended() {
-        return new Model(
-                setting, troubles, shifts, shift, screens, halfTyped, source, notice, now, width, height, writing,
-                true);
+        return but(c -> c.over = true);
     }
 
     Model say(String text) {

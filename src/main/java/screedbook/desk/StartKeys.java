@@ -20,7 +20,9 @@ final class StartKeys {
         if (model.setting().who().isEmpty()) {
             return Step.of(model.say("say first who writes: the digit before the name"));
         }
-        return Step.of(model, new Effect.Open(row.shift(), model.setting().who(), false));
+        return Step.of(
+                model.writing(true),
+                new Effect.Open(row.shift(), model.setting().who(), false));
     }
 
     static Step begin(Model model, String word) {
@@ -46,7 +48,7 @@ final class StartKeys {
                             + shift + " now"));
         }
         return Step.of(
-                model.top(new Screen.Start(start.walk(), "")),
+                model.top(new Screen.Start(start.walk(), "")).writing(true),
                 new Effect.Open(shift, model.setting().who(), true));
     }
 

@@ -17,8 +17,13 @@ public final class Update {
 
     public static Step of(Model model, Msg message) {
         if (message instanceof Msg.Struck struck) {
-            return key(model, struck.key());
+            return model.writing() ? Step.of(Ahead.keep(model, struck.key())) : key(model, struck.key());
         }
+        Step step = told(model, message);
+        return model.writing() && !step.model().writing() ? Ahead.take(step) : step;
+    }
+
+    private static Step told(Model model, Msg message) {
         if (message instanceof Msg.Size size) {
             return Step.of(model.size(size.width(), size.height()));
         }
@@ -38,12 +43,12 @@ public final class Update {
             return Step.of(found(model, found));
         }
         if (message instanceof Msg.Refused refused) {
-            return Step.of(model.writing(false).alert("NOT on disk: " + refused.said()));
+            return Step.of(Ahead.drop(model.writing(false), "NOT on disk: " + refused.said()));
         }
         return Step.of(model.say(((Msg.Said) message).said()));
     }
 
-    private static Step key(Model model, Key key) {
+    static Step key(Model model, Key key) {
         Model quiet = model.with(Notice.NONE);
         return KeyTable.find(model.top().place(), key)
                 .map(row -> row.act().apply(quiet, key))
@@ -65,13 +70,14 @@ public final class Update {
         if (setting.who().isEmpty() && folder.job().map(j -> j.people().size()).orElse(0) == 1) {
             setting = setting.by(folder.job().get().people().get(0).initials());
         }
-        Model told = model.with(setting).with(folder.troubles(), folder.shifts());
+        Model told = model.writing(false).with(setting).with(folder.troubles(), folder.shifts());
         return model.now() == null ? told : minute(told, model.now());
     }
 
     private static Step opened(Model model, Msg.Opened opened) {
         Shift shift = Shift.of(opened.page(), model.setting().job().orElse(null), opened.writable(), model.now());
         Model on = model.with(shift)
+                .writing(false)
                 .halfTyped(Map.of())
                 .screens(List.of(new Screen.Start(Walk.FIRST, ""), new Screen.Log(Walk.NOWHERE)));
         Map<Kind, Form> forms = new EnumMap<>(Kind.class);

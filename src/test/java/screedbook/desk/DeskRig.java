@@ -102,6 +102,18 @@ final class DeskRig {
         }
     }
 
+    /** The disk that was silent answers what it was asked last. */
+    DeskRig answer() {
+        silent = false;
+        for (int i = effects.size() - 1; i >= 0; i--) {
+            if (effects.get(i) instanceof Effect.Write write) {
+                write(write.entries());
+                return this;
+            }
+        }
+        throw new IllegalStateException("nothing was asked of the disk");
+    }
+
     private void write(List<Unwritten> entries) {
         if (silent) {
             return;

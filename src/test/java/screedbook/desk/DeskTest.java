@@ -41,14 +41,25 @@ class DeskTest {
     }
 
     @Test
-    void enterWhileTheDiskIsBusyWritesNothingTwiceAndKeysStillEcho() {
+    void keysStruckWhileTheDiskIsBusyAreShownAndTakenAfterwards() {
         DeskRig rig = DeskRig.open();
         rig.silent = true;
-        rig.keys(WEATHER + "<enter><C-s>");
+        rig.keys(WEATHER + "s44");
         assertThat(rig.effects.stream().filter(e -> e instanceof Effect.Write)).hasSize(1);
-        assertThat(rig.screen()).contains("writing");
-        rig.keys("<tab>x");
-        assertThat(rig.screen()).contains("x@");
+        assertThat(rig.screen()).contains("typed ahead: s44");
+        rig.answer();
+        assertThat(rig.lines()).hasSize(2);
+        assertThat(rig.screen()).contains("44@").contains("surface");
+    }
+
+    @Test
+    void keysTypedAheadOfARefusalAreNotTakenAndTheEntryStays() {
+        DeskRig rig = DeskRig.open();
+        rig.silent = true;
+        rig.keys(WEATHER + "s44").send(new Msg.Refused("the stick was pulled"));
+        assertThat(rig.screen())
+                .contains("NOT on disk: the stick was pulled; not taken: s44")
+                .contains("47");
     }
 
     @Test
