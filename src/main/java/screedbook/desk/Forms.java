@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import screedbook.check.Cases;
 import screedbook.entry.Aside;
 import screedbook.entry.Blank;
 import screedbook.entry.Draft;
@@ -16,6 +17,7 @@ import screedbook.entry.Fields;
 import screedbook.entry.Kind;
 import screedbook.entry.Source;
 import screedbook.entry.Standing;
+import screedbook.entry.Surface;
 import screedbook.entry.Ticket;
 import screedbook.entry.Told;
 import screedbook.entry.YesNo;
@@ -129,6 +131,8 @@ final class Forms {
             ticket(model, before, carried);
         } else if (kind == Kind.TACK) {
             tack(before, carried);
+        } else if (kind == Kind.SURFACE) {
+            surface(model, carried);
         }
         return carried;
     }
@@ -157,9 +161,27 @@ final class Forms {
         if (before.containsKey("to_sta")) {
             carried.put("from_sta", before.get("to_sta"));
         }
+        if (!carried.containsKey("mix") && carried.getOrDefault("lift", "").matches("\\d{1,4}")) {
+            model.shift()
+                    .job()
+                    .lift(Integer.valueOf(carried.get("lift")))
+                    .ifPresent(lift -> carried.put("mix", lift.mix()));
+        }
         carried.put("received_by", model.setting().who());
         if (!carried.containsKey("kept")) {
             carried.put("kept", Ticket.Kept.PAPER.word());
+        }
+    }
+
+    /** By night a surface is read at night; by day only the eye tells sun from shade. */
+    private static void surface(Model model, Map<String, String> carried) {
+        boolean night = Cases.light(model.shift().job(), model.now())
+                .map(Surface.Light.NIGHT.word()::equals)
+                .orElse(false);
+        if (night) {
+            carried.put("light", Surface.Light.NIGHT.word());
+        } else if (Surface.Light.NIGHT.word().equals(carried.get("light"))) {
+            carried.remove("light");
         }
     }
 

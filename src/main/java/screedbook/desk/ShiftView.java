@@ -49,7 +49,7 @@ final class ShiftView {
         y = uncounted(model, frame, width, y);
         for (int i = first; i < all.size() && y < end; i++) {
             Standing<?> each = all.get(all.size() - 1 - i);
-            for (Row line : told(model, each, i == at)) {
+            for (Row line : told(model, each, i == at, width - 8)) {
                 if (y < end) {
                     line(frame, y++, width, line);
                 }
@@ -83,7 +83,7 @@ final class ShiftView {
         frame.pen().put(7, y, Frame.cut(line.text(), width - 8), line.chosen() ? Style.CHOSEN : line.style());
     }
 
-    private static List<Row> told(Model model, Standing<?> each, boolean chosen) {
+    private static List<Row> told(Model model, Standing<?> each, boolean chosen, int width) {
         List<Row> lines = new ArrayList<>();
         String text = Told.line(each.entry());
         String time = each.time() == null ? "--:--" : Moment.clock(each.time());
@@ -100,7 +100,7 @@ final class ShiftView {
                     new Row("", "look again  amendment not read: " + Shown.text(slip.text()), Style.LOOK_AGAIN, false));
         }
         for (Finding finding : model.shift().marks(each.ref())) {
-            lines.add(mark(finding));
+            lines.addAll(mark(finding, width));
         }
         return lines;
     }
@@ -118,16 +118,21 @@ final class ShiftView {
         return Shown.text("amended  " + String.join("; ", parts) + "  (" + amend.who() + ": " + words.reason() + ")");
     }
 
-    private static Row mark(Finding finding) {
+    /** A mark takes two lines at the most; the findings tell it in full. */
+    private static List<Row> mark(Finding finding, int width) {
         Style style = finding.answered() ? Style.FAINT : finding.sort() == Sort.OUTSIDE ? Style.MARK : Style.LOOK_AGAIN;
         String limit = finding.limit().isEmpty() ? "" : ", " + finding.limit();
         String clause = finding.clause().isEmpty() ? "" : "  " + finding.clause();
         String answered = finding.answered() ? "answered: " : "";
-        return new Row(
-                "",
-                Shown.text(answered + finding.sort().mark() + "  " + finding.seen() + limit + clause),
-                style,
-                false);
+        String text = Shown.text(answered + finding.sort().mark() + "  " + finding.seen() + limit + clause);
+        List<String> lines = Frame.wrapped(text, width - 2);
+        List<Row> rows = new ArrayList<>();
+        rows.add(new Row("", lines.get(0), style, false));
+        if (lines.size() > 1) {
+            String rest = String.join(" ", lines.subList(1, lines.size()));
+            rows.add(new Row("", "  " + Frame.cut(rest, width - 2), style, false));
+        }
+        return rows;
     }
 
     private static void side(Model model, Frame frame, int x) {
