@@ -40,7 +40,7 @@ final class ListView {
         } else if (screen instanceof Screen.OtherFolder folder) {
             folder(frame, folder);
         } else if (screen instanceof Screen.Help help) {
-            scrolled(frame, help(help.place(), frame), help.top());
+            scrolled(frame, help(help.about(), frame), help.top());
         }
     }
 

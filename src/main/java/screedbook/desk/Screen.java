@@ -38,9 +38,9 @@ public sealed interface Screen {
     /** Where to go on when the disk refuses. */
     record OtherFolder(String typed) implements Screen {}
 
-    record Help(Place place, int top) implements Screen {}
+    record Help(Place about, int top) implements Screen {}
 
-    /** Which table of keys holds here. */
+    /** Which table of keys holds here; no screen may name a part of its own like this. */
     default Place place() {
         if (this instanceof Start) {
             return Place.START;

@@ -62,6 +62,6 @@ final class Walking {
             return Step.of(model.top(new Screen.BeforeClosing(Math.max(0, b.top() + by))));
         }
         Screen.Help h = (Screen.Help) top;
-        return Step.of(model.top(new Screen.Help(h.place(), Math.max(0, h.top() + by))));
+        return Step.of(model.top(new Screen.Help(h.about(), Math.max(0, h.top() + by))));
     }
 }

@@ -247,4 +247,13 @@ class DeskTest {
         screedbook.entry.Closing closing = (screedbook.entry.Closing) rig.last().entry();
         assertThat(closing.counts()).extracting(c -> c.what() + " " + c.count()).contains("opening 1", "surface 1");
     }
+
+    @Test
+    void theHelpIsLeftWithEscAndTheShiftStaysOpen() {
+        DeskRig rig = DeskRig.open().keys("?<down><page_down><up>");
+        assertThat(rig.model().top()).isInstanceOf(Screen.Help.class);
+        rig.keys("<esc>");
+        assertThat(rig.model().top()).isInstanceOf(Screen.Log.class);
+        assertThat(rig.effects).doesNotContain(new Effect.Leave());
+    }
 }
