@@ -49,7 +49,7 @@ public final class Book implements AutoCloseable {
         return place.book();
     }
 
-    /** The last hash of the book's file before this shift, for the opening line; empty when there is none. */
+    /** The seal of this book's shift before, for the opening line; empty when there is none. */
     public Optional<String> sealBefore() {
         return sealBefore;
     }

@@ -190,7 +190,7 @@ public final class JobFolder {
         }
         Access.Opened opened = (Access.Opened) access;
         LineText.Place place = new LineText.Place(job, shift, book);
-        return ready(new Book(place, opened.file(), lastNumber(read), before), opened, who, now);
+        return ready(new Book(place, opened.file(), lastNumber(read), sealBefore(shift, book)), opened, who, now);
     }
 
     private static Opened ready(Book book, Access.Opened opened, String who, OffsetDateTime now) {
@@ -276,6 +276,16 @@ public final class JobFolder {
             }
         }
         return last;
+    }
+
+    /** The seal of the book's newest shift before this one; its last hash is another when something came behind it. */
+    private Optional<String> sealBefore(ShiftId shift, String book) {
+        return files().keySet().stream()
+                .filter(name -> name.book().equals(book) && name.shift().compareTo(shift) < 0)
+                .map(FileName.Diary::shift)
+                .reduce((first, later) -> later)
+                .flatMap(before -> book(before, book).seal())
+                .map(seal -> seal.sha256());
     }
 
     private static Optional<String> hash(Path file) {

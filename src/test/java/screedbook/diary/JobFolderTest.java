@@ -152,6 +152,19 @@ class JobFolderTest {
     }
 
     @Test
+    void aShiftNamesTheSealOfTheOneBeforeAlsoWhenSomethingCameBehindIt() {
+        Saved third = Shifts.whole(job, Shifts.THIRD, "paver", 1);
+        try (Book late = Shifts.open(job, Shifts.THIRD, "paver")) {
+            Shifts.saved(late, Shifts.note("late"));
+        }
+        try (Book book = Shifts.open(job, Shifts.FOURTH, "paver")) {
+            assertThat(book.sealBefore()).isEqualTo(third.seal().map(seal -> seal.sha256()));
+            Shifts.saved(book, Shifts.opening());
+        }
+        assertThat(Verify.of(JobFolder.at(job)).damages()).isEmpty();
+    }
+
+    @Test
     void twoBooksOfAShiftAreReadTogether() {
         Shifts.whole(job, Shifts.THIRD, "paver", 2);
         Shifts.whole(job, Shifts.THIRD, "plant", 1);
