@@ -43,7 +43,8 @@ record Bound(Amount low, Amount high, boolean sure, String clause, Rounding roun
 
     private int compare(Amount value, Amount limit) {
         BigDecimal told = value.to(limit.unit()).value();
-        return rounding.asPrinted(limit.value(), told).compareTo(limit.value());
+        boolean whole = told.scale() <= limit.value().scale();
+        return (whole ? told : rounding.asPrinted(limit.value(), told)).compareTo(limit.value());
     }
 
     /** How the value was rounded for the comparison, where that changed it. */

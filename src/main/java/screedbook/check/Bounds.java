@@ -89,9 +89,14 @@ record Bounds(List<Bound> all, List<String> silent) {
 
     /** Those outside of which a value lies, the sure ones alone where there are any. */
     List<Bound> broken(Amount value) {
-        List<Bound> outside = all.stream().filter(b -> b.outside(value)).toList();
-        List<Bound> sure = outside.stream().filter(Bound::sure).toList();
-        return sure.isEmpty() ? outside : sure;
+        List<Bound> sure = new ArrayList<>(0);
+        List<Bound> unsure = new ArrayList<>(0);
+        for (Bound bound : all) {
+            if (bound.outside(value)) {
+                (bound.sure() ? sure : unsure).add(bound);
+            }
+        }
+        return sure.isEmpty() ? unsure : sure;
     }
 
     /** {@code at least 35}; {@code at least 35, perhaps 45} where the sheet or the case leaves it open. */

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.OffsetDateTime;
+import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
 import screedbook.calc.Sun;
@@ -105,31 +106,36 @@ public final class Cases {
      * and not where it is. The hour at which night begins is night, the one at which it ends is day.
      */
     public static Optional<String> light(Job job, OffsetDateTime at) {
+        return at == null ? Optional.empty() : light(job, at.atZoneSameInstant(job.zone()));
+    }
+
+    /** The same of a time in the job's zone. */
+    static Optional<String> light(Job job, ZonedDateTime at) {
         Job.Night night = job.night();
-        if (night == null || at == null) {
+        if (night == null) {
             return Optional.empty();
         }
-        Optional<Boolean> dark = night.sun() == YesNo.YES ? bySun(job, night, at.toInstant()) : byHours(job, night, at);
+        Optional<Boolean> dark = night.sun() == YesNo.YES ? bySun(job, night, at) : byHours(night, at.toLocalTime());
         return dark.map(d -> d ? "night" : "day");
     }
 
-    private static Optional<Boolean> byHours(Job job, Job.Night night, OffsetDateTime at) {
+    private static Optional<Boolean> byHours(Job.Night night, LocalTime hour) {
         if (night.begins() == null || night.ends() == null) {
             return Optional.empty();
         }
-        LocalTime hour = at.atZoneSameInstant(job.zone()).toLocalTime();
         boolean begun = !hour.isBefore(night.begins());
         boolean lasts = hour.isBefore(night.ends());
         boolean overMidnight = night.begins().isAfter(night.ends());
         return Optional.of(overMidnight ? begun || lasts : begun && lasts);
     }
 
-    private static Optional<Boolean> bySun(Job job, Job.Night night, Instant at) {
+    private static Optional<Boolean> bySun(Job job, Job.Night night, ZonedDateTime time) {
         Job.Place place = job.place();
         if (place == null || place.latitude() == null || place.longitude() == null) {
             return Optional.empty();
         }
-        LocalDate date = at.atZone(job.zone()).toLocalDate();
+        Instant at = time.toInstant();
+        LocalDate date = time.toLocalDate();
         double north = place.latitude().doubleValue();
         double east = place.longitude().doubleValue();
         if (Math.abs(north) > 90 || Math.abs(east) > 180) {

@@ -80,19 +80,14 @@ final class HeatRules {
     }
 
     private static List<Mark> heat(Look look, Standing<Ticket> t, Place place, Amount heat) {
-        Optional<Job> job = look.job(t);
-        Optional<SpecSheet> sheet = look.sheet(t);
-        if (job.isEmpty() || sheet.isEmpty()) {
-            return List.of();
-        }
-        Situation situation = look.ofTicket(job.get(), t);
-        Optional<Amount> target = job.get().mix(t.entry().paper().mix()).map(place.target());
-        Bounds bounds = look.bounds(
-                sheet.get(),
-                List.of(place.own(), target),
-                situation,
-                s -> Bounds.heat(s, situation, place.own(), place.around(), target));
-        return Look.judged(bounds, List.of(t.ref()), place.where(), heat, fate(t.entry()));
+        return look.ofTicket(t)
+                .map(c -> Look.judged(
+                        c.heat(place.own(), place.around(), place.target()),
+                        List.of(t.ref()),
+                        place::where,
+                        heat,
+                        () -> fate(t.entry())))
+                .orElse(List.of());
     }
 
     /** What became of the load, where it was not simply placed. */

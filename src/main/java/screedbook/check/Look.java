@@ -1,8 +1,11 @@
 package screedbook.check;
 
 import java.time.Duration;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -11,6 +14,7 @@ import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import screedbook.entry.Day;
 import screedbook.entry.Entry;
 import screedbook.entry.Moment;
@@ -21,6 +25,7 @@ import screedbook.entry.Surface;
 import screedbook.entry.Tack;
 import screedbook.entry.Ticket;
 import screedbook.entry.Weather;
+import screedbook.entry.Word;
 import screedbook.job.Job;
 import screedbook.spec.Asked;
 import screedbook.spec.Demand;
@@ -45,10 +50,32 @@ final class Look {
     private final NavigableMap<Long, Standing<Weather>> weatherAt = new TreeMap<>();
     private final NavigableMap<Long, Standing<Surface>> surfaceAt = new TreeMap<>();
     private final Map<Standing<?>, Optional<InForce>> inForce = new IdentityHashMap<>();
-    private final Map<Standing<?>, Situation> situations = new IdentityHashMap<>();
-    private final Map<Asking, Bounds> bounds = new HashMap<>();
+    private final Map<InForce, Map<Key, Case>> cases = new IdentityHashMap<>();
+    private final Map<Standing<?>, Optional<Case>> caseOf = new IdentityHashMap<>();
+    private final Map<Job, Known> known = new IdentityHashMap<>();
+    private List<Load> laid;
+    private Placed placed;
 
-    private record Asking(String sheet, Object what, Situation situation) {}
+    /** Trucks and plants of a job by their names. */
+    private record Known(Map<String, Job.Truck> trucks, Map<String, Job.Plant> plants) {
+        static Known of(Job job) {
+            Known known = new Known(new HashMap<>(), new HashMap<>());
+            job.trucks().forEach(t -> known.trucks.putIfAbsent(t.number(), t));
+            job.plants().forEach(p -> known.plants.putIfAbsent(p.name(), p));
+            return known;
+        }
+    }
+
+    /** What tells the case of one entry from that of another under the same job and sheet. */
+    private record Key(
+            String mix,
+            Integer lift,
+            String pull,
+            Word base,
+            Word under,
+            String product,
+            String light,
+            LocalDate date) {}
 
     Look(Day day, Optional<Totals> totals, Ground ground, OffsetDateTime now) {
         this.day = day;
@@ -99,9 +126,20 @@ final class Look {
 
     /** The loads that went into the mat; none where the job is not found. */
     List<Load> laid() {
-        return totals.map(Totals::loads).orElse(List.of()).stream()
-                .filter(Load::laid)
-                .toList();
+        if (laid == null) {
+            laid = totals.map(Totals::loads).orElse(List.of()).stream()
+                    .filter(Load::laid)
+                    .toList();
+        }
+        return laid;
+    }
+
+    /** What lies where along the road; worked out when it is first asked for. */
+    Placed placed() {
+        if (placed == null) {
+            placed = new Placed(this);
+        }
+        return placed;
     }
 
     /** The newest weather at a time, if any was noted until then. */
@@ -144,38 +182,82 @@ final class Look {
         return ground.job();
     }
 
+    /** The truck of a load, if the job lists it. */
+    Optional<Job.Truck> truck(Standing<Ticket> t) {
+        return job(t).map(j -> known.computeIfAbsent(j, Known::of)
+                .trucks()
+                .get(t.entry().paper().truck()));
+    }
+
+    /** The plant of a load, if the job has it. */
+    Optional<Job.Plant> plant(Standing<Ticket> t) {
+        return job(t).map(j -> known.computeIfAbsent(j, Known::of)
+                .plants()
+                .get(t.entry().paper().plant()));
+    }
+
     Optional<SpecSheet> sheet(Standing<?> entry) {
         return inForce(entry).flatMap(InForce::sheet);
     }
 
-    Situation ofTicket(Job job, Standing<Ticket> t) {
-        return situations.computeIfAbsent(t, e -> Cases.of(job, t.entry(), t.order()));
+    /** The case of a load; empty where its job or its sheet is not found. */
+    Optional<Case> ofTicket(Standing<Ticket> t) {
+        return caseOf.computeIfAbsent(t, e -> {
+            Ticket.Spot spot = t.entry().spot();
+            String mix = t.entry().paper().mix();
+            return made(
+                    t,
+                    job -> key(job, t, mix, spot.lift(), spot.pull(), null, null, null),
+                    mix,
+                    job -> Cases.of(job, t.entry(), t.order()));
+        });
     }
 
-    Situation ofSurface(Job job, Standing<Surface> s) {
-        return situations.computeIfAbsent(s, e -> Cases.of(job, s.entry(), s.order()));
+    /** The case of a surface reading. */
+    Optional<Case> ofSurface(Standing<Surface> s) {
+        Surface e = s.entry();
+        return caseOf.computeIfAbsent(
+                s,
+                x -> made(
+                        s,
+                        job -> key(job, s, null, e.lift(), e.pull(), e.base(), null, null),
+                        null,
+                        job -> Cases.of(job, e, s.order())));
     }
 
-    Situation ofTack(Job job, Standing<Tack> t) {
-        return situations.computeIfAbsent(t, e -> Cases.of(job, t.entry(), t.order()));
+    /** The case of a tack shot. */
+    Optional<Case> ofTack(Standing<Tack> t) {
+        Tack.Target on = t.entry().target();
+        String product = t.entry().product().product();
+        return caseOf.computeIfAbsent(
+                t,
+                x -> made(
+                        t,
+                        job -> key(job, t, null, on.lift(), on.pull(), null, on.surface(), product),
+                        null,
+                        job -> Cases.of(job, t.entry(), t.order())));
     }
 
-    /** Limits that were worked out for the same case before are not worked out again. */
-    Bounds bounds(SpecSheet sheet, Object what, Situation situation, Function<SpecSheet, Bounds> made) {
-        Asking asking = new Asking(sheet.sha256(), what, situation);
-        Bounds found = bounds.get(asking);
-        if (found == null) {
-            found = made.apply(sheet);
-            bounds.put(asking, found);
+    private static Key key(
+            Job job, Standing<?> entry, String mix, Integer lift, String pull, Word base, Word under, String product) {
+        ZonedDateTime at = entry.order().atZoneSameInstant(job.zone());
+        String light = Cases.light(job, at).orElse(null);
+        return new Key(mix, lift, pull, base, under, product, light, at.toLocalDate());
+    }
+
+    private Optional<Case> made(
+            Standing<?> entry, Function<Job, Key> key, String mix, Function<Job, Situation> situation) {
+        Optional<InForce> by = inForce(entry);
+        if (by.isEmpty() || by.get().agreed().isEmpty() || by.get().sheet().isEmpty()) {
+            return Optional.empty();
         }
-        return found;
+        Job job = by.get().agreed().get().job();
+        SpecSheet sheet = by.get().sheet().get();
+        return Optional.of(cases.computeIfAbsent(by.get(), f -> new HashMap<>())
+                .computeIfAbsent(key.apply(job), k -> new Case(job, sheet, situation.apply(job), mix)));
     }
 
-    Bounds bounds(SpecSheet sheet, Quantity quantity, Situation situation) {
-        return bounds(sheet, quantity, situation, s -> Bounds.of(s, quantity, situation));
-    }
-
-    private static final Map<Quantity, Bounds> USUAL = new HashMap<>();
+    private static final Map<Quantity, Bounds> USUAL = new EnumMap<>(Quantity.class);
 
     static {
         for (Quantity quantity : Quantity.values()) {
@@ -202,17 +284,23 @@ final class Look {
      * @param where {@code at the paver}
      */
     static List<Mark> judged(Bounds bounds, List<Ref> of, String where, Amount value, String more) {
-        if (value == null) {
+        return judged(bounds, of, () -> where, value, () -> more);
+    }
+
+    /** The same; its words are made only where something is to be said. */
+    static List<Mark> judged(Bounds bounds, List<Ref> of, Supplier<String> where, Amount value, Supplier<String> more) {
+        List<Bound> broken = value == null ? List.of() : bounds.broken(value);
+        if (broken.isEmpty()) {
             return List.of();
         }
         List<Mark> marks = new ArrayList<>();
-        for (Bound bound : bounds.broken(value)) {
+        for (Bound bound : broken) {
             String working =
                     bound.working() + bound.rounded(value).map(r -> " " + r).orElse("");
             marks.add(new Mark(
                     bound.sure() ? null : Sort.LOOK_AGAIN,
                     of,
-                    where + " " + told(bound, value) + more,
+                    where.get() + " " + told(bound, value) + more.get(),
                     bound.full(),
                     bound.clause(),
                     bound.inside(),
@@ -232,9 +320,10 @@ final class Look {
 
     /** Marks of the usual range: these are asked about, whatever the rule's sort. */
     static List<Mark> odd(Quantity quantity, List<Ref> of, String where, Amount value) {
-        return judged(usual(quantity), of, where, value, "").stream()
-                .map(m -> m.as(Sort.LOOK_AGAIN))
-                .toList();
+        List<Mark> marks = judged(usual(quantity), of, where, value, "");
+        return marks.isEmpty()
+                ? marks
+                : marks.stream().map(m -> m.as(Sort.LOOK_AGAIN)).toList();
     }
 
     static Amount minutes(OffsetDateTime from, OffsetDateTime to) {

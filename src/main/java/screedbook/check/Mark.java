@@ -17,6 +17,11 @@ record Mark(Sort sort, List<Ref> of, String seen, String limit, String clause, S
         this(List.of(of), seen, limit, clause, inside);
     }
 
+    /** The same said of another entry, whose name goes before what was seen. */
+    Mark on(Ref entry, String name) {
+        return new Mark(sort, List.of(entry), name + seen, limit, clause, inside, working);
+    }
+
     Mark as(Sort other) {
         return new Mark(other, of, seen, limit, clause, inside, working);
     }

@@ -1,6 +1,5 @@
 package screedbook.check;
 
-import java.math.BigInteger;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -9,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import screedbook.entry.Number;
 import screedbook.entry.Standing;
 import screedbook.entry.Ticket;
@@ -43,6 +43,8 @@ final class NumberRules {
                     Sort.LOOK_AGAIN,
                     "The ticket in whose place another was issued is here.",
                     NumberRules::issuedAgain));
+
+    private static final Pattern DIGITS = Pattern.compile("\\d{1,18}");
 
     private NumberRules() {}
 
@@ -110,16 +112,14 @@ final class NumberRules {
     }
 
     /** The numbers of each plant that counts for this job alone, where they are plain digits, with their loads. */
-    private static Map<String, TreeMap<BigInteger, Standing<Ticket>>> ownSeries(Look look) {
-        Map<String, TreeMap<BigInteger, Standing<Ticket>>> series = new LinkedHashMap<>();
+    private static Map<String, TreeMap<Long, Standing<Ticket>>> ownSeries(Look look) {
+        Map<String, TreeMap<Long, Standing<Ticket>>> series = new LinkedHashMap<>();
         for (Standing<Ticket> t : look.tickets()) {
             String number = t.entry().paper().number();
-            boolean own = look.job(t)
-                    .flatMap(j -> j.plant(plant(t.entry())))
-                    .map(p -> p.series() == Job.Series.OWN)
-                    .orElse(false);
-            if (own && number != null && number.matches("\\d{1,18}")) {
-                series.computeIfAbsent(plant(t.entry()), p -> new TreeMap<>()).putIfAbsent(new BigInteger(number), t);
+            boolean own = number != null
+                    && look.plant(t).map(p -> p.series() == Job.Series.OWN).orElse(false);
+            if (own && DIGITS.matcher(number).matches()) {
+                series.computeIfAbsent(plant(t.entry()), p -> new TreeMap<>()).putIfAbsent(Long.valueOf(number), t);
             }
         }
         return series;
@@ -133,10 +133,10 @@ final class NumberRules {
         }
         List<Mark> marks = new ArrayList<>();
         ownSeries(look).forEach((plant, numbers) -> {
-            BigInteger last = null;
-            for (Map.Entry<BigInteger, Standing<Ticket>> each : numbers.entrySet()) {
+            Long last = null;
+            for (Map.Entry<Long, Standing<Ticket>> each : numbers.entrySet()) {
                 if (last != null) {
-                    marks.addAll(gap(plant, last, each.getKey(), each.getValue(), said, numbers.size() == 2));
+                    marks.addAll(gap(plant, last, each.getKey(), each.getValue(), said));
                 }
                 last = each.getKey();
             }
@@ -145,37 +145,30 @@ final class NumberRules {
     }
 
     private static String digits(String number) {
-        return number != null && number.matches("\\d{1,18}")
-                ? new BigInteger(number).toString()
+        return number != null && DIGITS.matcher(number).matches()
+                ? Long.valueOf(number).toString()
                 : String.valueOf(number);
     }
 
     /** Longer gaps are told as a whole: nobody explains thousands of numbers one by one. */
     private static final int ONE_BY_ONE = 200;
 
-    private static List<Mark> gap(
-            String plant, BigInteger last, BigInteger next, Standing<Ticket> at, Map<Named, Number> said, boolean two) {
-        BigInteger first = last.add(BigInteger.ONE);
-        BigInteger end = next.subtract(BigInteger.ONE);
-        BigInteger size = next.subtract(first);
-        if (size.signum() == 0) {
-            return List.of();
-        }
-        if (size.compareTo(BigInteger.valueOf(ONE_BY_ONE)) > 0) {
-            return List.of(mark(plant, last, next, at, first + " to " + end, size.toString(), ""));
+    private static List<Mark> gap(String plant, long last, long next, Standing<Ticket> at, Map<Named, Number> said) {
+        long first = last + 1;
+        long size = next - first;
+        if (size > ONE_BY_ONE) {
+            return List.of(mark(plant, last, next, at, first + " to " + (next - 1), size, ""));
         }
         List<Mark> marks = new ArrayList<>();
-        BigInteger from = null;
-        for (BigInteger n = first; n.compareTo(next) <= 0; n = n.add(BigInteger.ONE)) {
-            boolean open = n.compareTo(next) < 0 && open(said.get(new Named(plant, n.toString())));
-            if (open && from == null) {
-                from = n;
-            }
-            if (!open && from != null) {
-                BigInteger to = n.subtract(BigInteger.ONE);
-                String which = from.equals(to) ? from.toString() : from + " to " + to;
-                marks.add(mark(plant, last, next, at, which, n.subtract(from).toString(), word(said, plant, from)));
-                from = null;
+        long from = first;
+        for (long n = first; n <= next; n++) {
+            boolean open = n < next && open(said.get(new Named(plant, Long.toString(n))));
+            if (!open) {
+                if (n > from) {
+                    String which = n - 1 == from ? Long.toString(from) : from + " to " + (n - 1);
+                    marks.add(mark(plant, last, next, at, which, n - from, word(said, plant, from)));
+                }
+                from = n + 1;
             }
         }
         return marks;
@@ -188,27 +181,21 @@ final class NumberRules {
                 || said.what() == Number.What.STILL_COMING;
     }
 
-    private static String word(Map<Named, Number> said, String plant, BigInteger from) {
-        return Optional.ofNullable(said.get(new Named(plant, from.toString())))
+    private static String word(Map<Named, Number> said, String plant, long from) {
+        return Optional.ofNullable(said.get(new Named(plant, Long.toString(from))))
                 .map(Number::what)
                 .map(w -> ", said to be " + w.word().replace('-', ' '))
                 .orElse("");
     }
 
     private static Mark mark(
-            String plant,
-            BigInteger last,
-            BigInteger next,
-            Standing<Ticket> at,
-            String which,
-            String count,
-            String said) {
+            String plant, long last, long next, Standing<Ticket> at, String which, long count, String said) {
         return new Mark(
                 at.ref(),
                 "after " + last + " comes " + next + " of " + plantNamed(plant) + "; not here: " + which + said,
                 "each number of the plant's own series is here or explained",
                 "job, " + plantNamed(plant) + " has a series of its own",
-                (count.equals("1") ? "a ticket " + which : count + " tickets")
+                (count == 1 ? "a ticket " + which : count + " tickets")
                         + ", or an entry that says what became of the number");
     }
 

@@ -1,15 +1,19 @@
 package screedbook.check;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import screedbook.entry.Note;
 import screedbook.entry.Ref;
 import screedbook.entry.Standing;
+import screedbook.entry.Ticket;
 import screedbook.job.Job;
 import screedbook.spec.Asked;
 import screedbook.spec.Demand;
@@ -87,13 +91,16 @@ final class PlanRules {
     }
 
     /** The first share of each lift and mix that was laid, by lift. */
-    private static Map<Job.Lift, Standing<screedbook.entry.Ticket>> lifts(Look look, Job job) {
-        Map<Job.Lift, Standing<screedbook.entry.Ticket>> laid = new LinkedHashMap<>();
+    private static Map<Job.Lift, Standing<Ticket>> lifts(Look look, Job job) {
+        Map<Placed.Where, Standing<Ticket>> first = new LinkedHashMap<>();
         for (Load load : look.laid()) {
             for (Share share : load.shares()) {
-                Cases.lift(job, share.lift(), share.pull()).ifPresent(l -> laid.putIfAbsent(l, load.ticket()));
+                first.putIfAbsent(new Placed.Where(share.pull(), share.lift()), load.ticket());
             }
         }
+        Map<Job.Lift, Standing<Ticket>> laid = new LinkedHashMap<>();
+        first.forEach((where, ticket) ->
+                Cases.lift(job, where.lift(), where.pull()).ifPresent(l -> laid.putIfAbsent(l, ticket)));
         return laid;
     }
 
@@ -104,7 +111,7 @@ final class PlanRules {
                         .forEach((lift, first) -> look.sheet(first).ifPresent(sheet -> {
                             Situation s = Cases.of(job, null, Optional.of(lift), first.order(), null);
                             marks.addAll(Look.judged(
-                                    look.bounds(sheet, Quantity.LIFT, s),
+                                    Bounds.of(sheet, Quantity.LIFT, s),
                                     List.of(first.ref()),
                                     "lift " + lift.number() + " of " + lift.mix() + " is planned",
                                     lift.thickness(),
@@ -120,7 +127,7 @@ final class PlanRules {
                 String where = "lift " + lift.number() + " is planned";
                 marks.addAll(meant(
                         Look.odd(Quantity.THICKNESS, look.shift(), where, lift.thickness()),
-                        Slips.thickness("", lift.thickness())));
+                        () -> Slips.thickness("", lift.thickness())));
             }
         });
         return marks;
@@ -134,14 +141,19 @@ final class PlanRules {
                     String where = "pull " + pull.name() + " is planned";
                     marks.addAll(meant(
                             Look.odd(Quantity.WIDTH, look.shift(), where, pull.width()),
-                            Slips.width("", pull.width())));
+                            () -> Slips.width("", pull.width())));
                 }
             }
         });
         return marks;
     }
 
-    static List<Mark> meant(List<Mark> marks, Optional<Guide.Offer> offer) {
+    /** The marks, with what may have been meant in their working. */
+    static List<Mark> meant(List<Mark> marks, Supplier<Optional<Guide.Offer>> meant) {
+        if (marks.isEmpty()) {
+            return marks;
+        }
+        Optional<Guide.Offer> offer = meant.get();
         return marks.stream()
                 .map(m -> offer.map(o -> m.because(m.working() + " Meant: " + o.asks()))
                         .orElse(m))
@@ -151,18 +163,19 @@ final class PlanRules {
     private static List<Mark> joint(Look look) {
         List<Mark> marks = new ArrayList<>();
         look.job().filter(j -> !j.laneLines().isEmpty()).ifPresent(job -> {
-            Map<Job.Pull, Standing<screedbook.entry.Ticket>> pulls = new LinkedHashMap<>();
+            Map<Placed.Where, Standing<Ticket>> pulls = new LinkedHashMap<>();
             for (Load load : look.laid()) {
                 for (Share share : load.shares()) {
-                    job.pull(share.pull(), share.lift()).ifPresent(p -> pulls.putIfAbsent(p, load.ticket()));
+                    pulls.putIfAbsent(new Placed.Where(share.pull(), share.lift()), load.ticket());
                 }
             }
-            pulls.forEach((pull, first) -> marks.addAll(edges(look, job, pull, first)));
+            pulls.forEach((where, first) -> job.pull(where.pull(), where.lift())
+                    .ifPresent(pull -> marks.addAll(edges(look, job, pull, first))));
         });
         return marks;
     }
 
-    private static List<Mark> edges(Look look, Job job, Job.Pull pull, Standing<screedbook.entry.Ticket> first) {
+    private static List<Mark> edges(Look look, Job job, Job.Pull pull, Standing<Ticket> first) {
         Optional<SpecSheet> sheet = look.sheet(first);
         Situation s = Cases.of(job, null, job.lift(pull.lift()), first.order(), null);
         Optional<Asked> asked = sheet.flatMap(x -> Look.asked(x, Demand.JOINT_OUT_OF_WHEEL_PATHS, s));
@@ -189,8 +202,7 @@ final class PlanRules {
                 && (other.left().compareTo(edge) == 0 || other.right().compareTo(edge) == 0);
     }
 
-    private static Mark offLine(
-            Job job, Job.Pull pull, Amount edge, Standing<screedbook.entry.Ticket> first, Asked asked) {
+    private static Mark offLine(Job job, Job.Pull pull, Amount edge, Standing<Ticket> first, Asked asked) {
         BigDecimal nearest = job.laneLines().stream()
                 .map(l -> l.offset().minus(edge).value().abs())
                 .min(BigDecimal::compareTo)
@@ -208,13 +220,12 @@ final class PlanRules {
         List<Mark> marks = new ArrayList<>();
         look.job()
                 .ifPresent(job -> lifts(look, job).forEach((lift, first) -> {
-                    Situation s = look.ofTicket(job, first);
-                    look.sheet(first)
-                            .flatMap(sheet -> Look.asked(sheet, Demand.NOT_ON_THESE_DATES, s))
+                    look.ofTicket(first)
+                            .flatMap(c -> c.asked(Demand.NOT_ON_THESE_DATES))
                             .ifPresent(asked -> marks.add(new Mark(
                                     asked.sure() ? null : Sort.LOOK_AGAIN,
                                     List.of(first.ref()),
-                                    "lift " + lift.number() + " was placed on " + s.date(),
+                                    "lift " + lift.number() + " was placed on " + date(job, first),
                                     asked.says(),
                                     asked.citation(),
                                     "a date on which the clause has it placed",
@@ -223,15 +234,18 @@ final class PlanRules {
         return marks;
     }
 
+    private static LocalDate date(Job job, Standing<Ticket> load) {
+        return load.order().atZoneSameInstant(job.zone()).toLocalDate();
+    }
+
     private static List<Mark> uncompacted(Look look) {
         List<Load> laid = look.laid();
-        Optional<Job> job = look.job();
-        if (laid.isEmpty() || job.isEmpty() || noted(look, "uncompacted mat")) {
+        if (laid.isEmpty() || noted(look, "uncompacted mat")) {
             return List.of();
         }
-        Standing<screedbook.entry.Ticket> first = laid.get(0).ticket();
-        return look.sheet(first)
-                .flatMap(s -> Look.asked(s, Demand.UNCOMPACTED_MAT_LOOKED_AT, look.ofTicket(job.get(), first)))
+        Standing<Ticket> first = laid.get(0).ticket();
+        return look.ofTicket(first)
+                .flatMap(c -> c.asked(Demand.UNCOMPACTED_MAT_LOOKED_AT))
                 .map(asked -> List.of(new Mark(
                         asked.sure() ? null : Sort.LOOK_AGAIN,
                         List.of(first.ref()),
@@ -256,8 +270,8 @@ final class PlanRules {
         List<Mark> marks = new ArrayList<>();
         for (Run run : look.totals().map(Totals::runs).orElse(List.of())) {
             if (run.percent().isPresent() && run.entries().size() >= 3) {
-                Amount percent = new Amount(
-                        run.percent().get().value().setScale(0, java.math.RoundingMode.HALF_UP), Unit.PERCENT);
+                Amount percent =
+                        new Amount(run.percent().get().value().setScale(0, RoundingMode.HALF_UP), Unit.PERCENT);
                 Look.odd(Quantity.SPREAD, run.entries(), run.name() + ": spread rate, of the planned,", percent)
                         .forEach(m -> marks.add(m.because(m.working()
                                 + " Waste, a short length, a thick base or another width can be behind it. "

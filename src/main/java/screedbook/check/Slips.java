@@ -6,8 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import screedbook.entry.Ticket;
 import screedbook.spec.Quantity;
-import screedbook.spec.Situation;
-import screedbook.spec.SpecSheet;
 import screedbook.unit.Amount;
 import screedbook.unit.Unit;
 
@@ -22,11 +20,11 @@ final class Slips {
 
     /** Whether a figure lies outside what is usual. */
     static boolean unusual(Quantity quantity, Amount amount) {
-        return Bounds.of(SpecSheet.usual(), quantity, Situation.UNKNOWN).of(amount) == Verdict.OUTSIDE;
+        return Look.usual(quantity).of(amount) == Verdict.OUTSIDE;
     }
 
     static boolean usual(Quantity quantity, Amount amount) {
-        return Bounds.of(SpecSheet.usual(), quantity, Situation.UNKNOWN).of(amount) == Verdict.INSIDE;
+        return Look.usual(quantity).of(amount) == Verdict.INSIDE;
     }
 
     private static String key(String name, Unit unit) {

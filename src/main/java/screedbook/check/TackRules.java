@@ -3,7 +3,6 @@ package screedbook.check;
 import java.math.BigDecimal;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -12,17 +11,13 @@ import java.util.Optional;
 import java.util.Set;
 import screedbook.entry.Ref;
 import screedbook.entry.Standing;
-import screedbook.entry.Station;
 import screedbook.entry.Tack;
 import screedbook.entry.Ticket;
 import screedbook.entry.Weather;
 import screedbook.entry.YesNo;
 import screedbook.job.Job;
-import screedbook.job.Road;
-import screedbook.spec.Asked;
 import screedbook.spec.Demand;
 import screedbook.spec.Quantity;
-import screedbook.spec.SpecSheet;
 import screedbook.tally.Load;
 import screedbook.tally.Reckoned;
 import screedbook.tally.Run;
@@ -215,12 +210,10 @@ final class TackRules {
         List<Mark> marks = new ArrayList<>();
         for (Standing<Tack> t : look.tacks()) {
             Amount heat = t.entry().gauge().material();
-            Optional<Job> job = look.job(t);
-            Optional<SpecSheet> sheet = look.sheet(t);
-            if (heat != null && job.isPresent() && sheet.isPresent()) {
-                Bounds bounds = look.bounds(sheet.get(), Quantity.TACK_MATERIAL, look.ofTack(job.get(), t));
-                marks.addAll(Look.judged(bounds, List.of(t.ref()), "tack material", heat, ""));
-                if (bounds.noLimit()) {
+            Optional<Bounds> bounds = look.ofTack(t).map(c -> c.bounds(Quantity.TACK_MATERIAL));
+            if (heat != null && bounds.isPresent()) {
+                marks.addAll(Look.judged(bounds.get(), List.of(t.ref()), "tack material", heat, ""));
+                if (bounds.get().noLimit()) {
                     marks.addAll(Look.odd(Quantity.TACK_MATERIAL, List.of(t.ref()), "tack material", heat));
                 }
             }
@@ -228,17 +221,13 @@ final class TackRules {
         return marks;
     }
 
-    private static Optional<Asked> asked(Look look, Standing<Tack> t, Demand demand) {
-        Optional<Job> job = look.job(t);
-        return job.flatMap(j -> look.sheet(t).flatMap(s -> Look.asked(s, demand, look.ofTack(j, t))));
-    }
-
     private static List<Mark> diluted(Look look) {
         List<Mark> marks = new ArrayList<>();
         for (Standing<Tack> t : look.tacks()) {
             Optional<Job> job = look.job(t);
             if (Shooting.diluted(t.entry()) && job.isPresent() && !Shooting.dilutionAllowed(job.get(), t.entry())) {
-                asked(look, t, Demand.TACK_UNDILUTED)
+                look.ofTack(t)
+                        .flatMap(c -> c.asked(Demand.TACK_UNDILUTED))
                         .ifPresent(a -> marks.add(new Mark(
                                 a.sure() ? null : Sort.LOOK_AGAIN,
                                 List.of(t.ref()),
@@ -277,70 +266,13 @@ final class TackRules {
         return marks;
     }
 
-    /** A stretch of road along the reference line, both ends in. */
-    private record Stretch(BigDecimal low, BigDecimal high) {
-        static Optional<Stretch> of(Road road, Station from, Station to) {
-            if (from == null && to == null) {
-                return Optional.empty();
-            }
-            BigDecimal a = road.along(from == null ? to : from);
-            BigDecimal b = road.along(to == null ? from : to);
-            return Optional.of(new Stretch(a.min(b), a.max(b)));
-        }
-
-        boolean meets(Stretch other) {
-            return low.compareTo(other.high) < 0 && high.compareTo(other.low) > 0;
-        }
-    }
-
-    /** A load's share on its pull. */
-    private record Laid(Standing<Ticket> load, Stretch on) {}
-
-    /** The shares of the loads whose place is known, by pull, in the order in which they were laid. */
-    private static Map<String, List<Laid>> laid(Look look, Road road) {
-        Map<String, List<Laid>> all = new HashMap<>();
-        for (Load load : look.laid()) {
-            for (Share share : load.shares()) {
-                Stretch.of(road, share.from(), share.to())
-                        .ifPresent(s -> all.computeIfAbsent(String.valueOf(share.pull()), p -> new ArrayList<>())
-                                .add(new Laid(load.ticket(), s)));
-            }
-        }
-        return all;
-    }
-
-    /** A shot and the first load that went over it later. */
-    private record Covered(Standing<Tack> shot, Standing<Ticket> load) {}
-
-    private static List<Covered> covered(Look look) {
-        Optional<Job> job = look.job();
-        if (job.isEmpty() || look.tacks().isEmpty()) {
-            return List.of();
-        }
-        Road road = Road.of(job.get());
-        Map<String, List<Laid>> laid = laid(look, road);
-        List<Covered> covered = new ArrayList<>();
-        for (Standing<Tack> shot : look.tacks()) {
-            Tack.Target on = shot.entry().target();
-            Optional<Stretch> stretch = Stretch.of(road, on.from(), on.to());
-            if (on.face() == null && stretch.isPresent()) {
-                laid.getOrDefault(String.valueOf(on.pull()), List.of()).stream()
-                        .filter(l -> !before(l.load().order(), shot.order()))
-                        .filter(l -> l.on().meets(stretch.get()))
-                        .findFirst()
-                        .ifPresent(l -> covered.add(new Covered(shot, l.load())));
-            }
-        }
-        return covered;
-    }
-
     private static boolean before(OffsetDateTime a, OffsetDateTime b) {
         return a.toInstant().isBefore(b.toInstant());
     }
 
     private static List<Mark> notBroken(Look look) {
         List<Mark> marks = new ArrayList<>();
-        for (Covered each : covered(look)) {
+        for (Placed.Covered each : look.placed().covered()) {
             OffsetDateTime broken = each.shot().entry().after().broken();
             OffsetDateTime paved = each.load().order();
             if (broken == null || before(paved, broken)) {
@@ -363,7 +295,7 @@ final class TackRules {
                 .filter(java.util.Objects::nonNull)
                 .forEach(repeated::add);
         List<Mark> marks = new ArrayList<>();
-        for (Covered each : covered(look)) {
+        for (Placed.Covered each : look.placed().covered()) {
             if (repeated.contains(each.shot().ref())) {
                 continue;
             }
@@ -390,25 +322,21 @@ final class TackRules {
         return weather.precipitation() != null && weather.precipitation() != Weather.Precipitation.NONE;
     }
 
-    /** Pull and lift. */
-    private record Where(String pull, Integer lift) {}
-
     private static List<Mark> face(Look look) {
-        Optional<Job> job = look.job();
-        Map<Where, Standing<Ticket>> pulls = new LinkedHashMap<>();
+        Map<Placed.Where, Standing<Ticket>> pulls = new LinkedHashMap<>();
         for (Load load : look.laid()) {
             for (Share share : load.shares()) {
                 if (share.pull() != null) {
-                    pulls.putIfAbsent(new Where(share.pull(), share.lift()), load.ticket());
+                    pulls.putIfAbsent(new Placed.Where(share.pull(), share.lift()), load.ticket());
                 }
             }
         }
         List<Mark> marks = new ArrayList<>();
         pulls.forEach((where, first) -> {
             boolean tacked = look.tacks().stream().map(Standing::entry).anyMatch(t -> facing(t, where));
-            if (!tacked && job.isPresent()) {
-                look.sheet(first)
-                        .flatMap(s -> Look.asked(s, Demand.TACK_ON_EVERY_FACE, look.ofTicket(job.get(), first)))
+            if (!tacked) {
+                look.ofTicket(first)
+                        .flatMap(c -> c.asked(Demand.TACK_ON_EVERY_FACE))
                         .ifPresent(a -> marks.add(new Mark(
                                 a.sure() ? null : Sort.LOOK_AGAIN,
                                 List.of(first.ref()),
@@ -423,7 +351,7 @@ final class TackRules {
         return marks;
     }
 
-    private static boolean facing(Tack tack, Where where) {
+    private static boolean facing(Tack tack, Placed.Where where) {
         Tack.Target t = tack.target();
         boolean pull = t.pull() == null || t.pull().equals(where.pull());
         boolean lift = t.lift() == null || where.lift() == null || t.lift().equals(where.lift());
@@ -431,46 +359,31 @@ final class TackRules {
     }
 
     private static List<Mark> under(Look look) {
-        Optional<Job> job = look.job();
-        if (job.isEmpty()) {
-            return List.of();
-        }
-        Road road = Road.of(job.get());
         List<Mark> marks = new ArrayList<>();
         for (Run run : look.totals().map(Totals::runs).orElse(List.of())) {
-            Where where = new Where(run.pull(), run.lift());
-            List<Standing<Tack>> shots = look.tacks().stream()
-                    .filter(t ->
-                            t.entry().target().face() == null && of(t.entry().target(), where))
-                    .toList();
-            List<Stretch> tacked = new ArrayList<>();
-            shots.forEach(t -> Stretch.of(
-                            road, t.entry().target().from(), t.entry().target().to())
-                    .ifPresent(tacked::add));
-            if (!tacked.isEmpty() && run.length().value().signum() > 0) {
-                bare(run, tacked, shots).ifPresent(marks::add);
+            List<Placed.Shot> shots = look.placed().shots(run.pull(), run.lift());
+            if (!shots.isEmpty() && run.length().value().signum() > 0) {
+                bare(run, shots).ifPresent(marks::add);
             }
         }
         return marks;
     }
 
-    private static boolean of(Tack.Target target, Where where) {
-        boolean lift =
-                target.lift() == null || where.lift() == null || target.lift().equals(where.lift());
-        return lift && target.pull() != null && target.pull().equals(where.pull());
-    }
-
-    private static Optional<Mark> bare(Run run, List<Stretch> tacked, List<Standing<Tack>> shots) {
+    private static Optional<Mark> bare(Run run, List<Placed.Shot> shots) {
+        List<Placed.Stretch> tacked = shots.stream()
+                .map(Placed.Shot::on)
+                .sorted(java.util.Comparator.comparing(Placed.Stretch::low))
+                .toList();
         BigDecimal bare = BigDecimal.ZERO;
         for (Run.Piece piece : run.pieces()) {
-            bare = bare.add(untacked(new Stretch(piece.low(), piece.high()), tacked));
+            bare = bare.add(untacked(new Placed.Stretch(piece.low(), piece.high()), tacked));
         }
         BigDecimal length = run.length().value();
         Amount share = new Amount(
                 bare.multiply(BigDecimal.valueOf(100)).divide(length, 1, java.math.RoundingMode.HALF_UP), Unit.PERCENT);
         Amount bareLength = new Amount(bare, run.length().unit());
         for (Bound bound : Look.usual(Quantity.UNTACKED).broken(share)) {
-            List<Ref> of = new ArrayList<>(Look.refs(shots));
+            List<Ref> of = shots.stream().map(x -> x.tack().ref()).toList();
             return Optional.of(new Mark(
                     null,
                     of,
@@ -485,13 +398,11 @@ final class TackRules {
         return Optional.empty();
     }
 
-    /** The length of a stretch that no shot covers. */
-    private static BigDecimal untacked(Stretch paved, List<Stretch> tacked) {
-        List<Stretch> sorted = new ArrayList<>(tacked);
-        sorted.sort(java.util.Comparator.comparing(Stretch::low));
+    /** The length of a stretch that no shot covers; the shots by their lower ends. */
+    private static BigDecimal untacked(Placed.Stretch paved, List<Placed.Stretch> tacked) {
         BigDecimal at = paved.low();
         BigDecimal bare = BigDecimal.ZERO;
-        for (Stretch shot : sorted) {
+        for (Placed.Stretch shot : tacked) {
             BigDecimal from = shot.low().min(paved.high());
             if (from.compareTo(at) > 0) {
                 bare = bare.add(from.subtract(at));
@@ -511,7 +422,8 @@ final class TackRules {
                 .filter(a -> a.sample() != null || a.sealNumber() != null)
                 .count();
         long taken = here + look.totals().get().before().tackSamples();
-        return asked(look, first, Demand.TACK_SAMPLED)
+        return look.ofTack(first)
+                .flatMap(c -> c.asked(Demand.TACK_SAMPLED))
                 .filter(a -> a.count() != null && BigDecimal.valueOf(taken).compareTo(a.count()) < 0)
                 .map(a -> List.of(new Mark(
                         a.sure() ? null : Sort.LOOK_AGAIN,
@@ -534,7 +446,8 @@ final class TackRules {
                     .map(p -> p.residue() != null)
                     .orElse(false);
             if (!set && said.add(String.valueOf(product))) {
-                asked(look, t, Demand.TACK_RESIDUE)
+                look.ofTack(t)
+                        .flatMap(c -> c.asked(Demand.TACK_RESIDUE))
                         .ifPresent(a -> marks.add(new Mark(
                                 a.sure() ? null : Sort.LOOK_AGAIN,
                                 List.of(t.ref()),

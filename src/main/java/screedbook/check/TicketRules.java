@@ -2,10 +2,13 @@ package screedbook.check;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -16,9 +19,9 @@ import screedbook.entry.Standing;
 import screedbook.entry.Station;
 import screedbook.entry.Ticket;
 import screedbook.job.Job;
-import screedbook.job.Road;
 import screedbook.spec.Quantity;
 import screedbook.tally.Load;
+import screedbook.tally.Share;
 import screedbook.tally.Tons;
 import screedbook.tally.Totals;
 import screedbook.unit.Amount;
@@ -75,32 +78,35 @@ final class TicketRules {
 
     private static List<Mark> mix(Look look) {
         List<Mark> marks = new ArrayList<>();
+        Map<Object, Optional<Mark>> planned = new HashMap<>();
         for (Standing<Ticket> t : look.tickets()) {
-            String mix = t.entry().paper().mix();
-            Ticket.Spot spot = t.entry().spot();
             Optional<Job> job = look.job(t);
-            if (mix == null || job.isEmpty() || Load.fate(t.entry()) == Ticket.End.OTHER_JOB) {
-                continue;
-            }
-            Optional<Job.Lift> lift = Cases.lift(job.get(), spot.lift(), spot.pull());
-            boolean known = job.get().mix(mix).isPresent();
-            if (!known || lift.isPresent() && !mix.equals(lift.get().mix())) {
-                String planned = lift.map(l -> "lift " + l.number() + " is planned with " + l.mix())
-                        .orElse("the job's mixes");
-                marks.add(new Mark(
-                        t.ref(),
-                        Look.name(t) + " is of " + mix + (known ? "" : ", which is not in the job"),
-                        planned,
-                        "job, " + (lift.isPresent() ? "lifts" : "mixes"),
-                        lift.map(Job.Lift::mix)
-                                .orElseGet(() -> String.join(
-                                        ", ",
-                                        job.get().mixes().stream()
-                                                .map(Job.Mix::name)
-                                                .toList()))));
+            String mix = t.entry().paper().mix();
+            if (mix != null && job.isPresent() && Load.fate(t.entry()) != Ticket.End.OTHER_JOB) {
+                Ticket.Spot spot = t.entry().spot();
+                planned.computeIfAbsent(
+                                List.of(mix, Optional.ofNullable(spot.lift()), Optional.ofNullable(spot.pull())),
+                                m -> planned(job.get(), mix, Cases.lift(job.get(), spot.lift(), spot.pull())))
+                        .ifPresent(m -> marks.add(m.on(t.ref(), Look.name(t))));
             }
         }
         return marks;
+    }
+
+    /** What is said of a mix on a lift that is not planned so; empty where it is. */
+    private static Optional<Mark> planned(Job job, String mix, Optional<Job.Lift> lift) {
+        boolean known = job.mix(mix).isPresent();
+        if (known && lift.map(l -> mix.equals(l.mix())).orElse(true)) {
+            return Optional.empty();
+        }
+        String all = String.join(", ", job.mixes().stream().map(Job.Mix::name).toList());
+        return Optional.of(new Mark(
+                List.of(),
+                " is of " + mix + (known ? "" : ", which is not in the job"),
+                lift.map(l -> "lift " + l.number() + " is planned with " + l.mix())
+                        .orElse("the job's mixes"),
+                "job, " + (lift.isPresent() ? "lifts" : "mixes"),
+                lift.map(Job.Lift::mix).orElse(all)));
     }
 
     private static List<Mark> truck(Look look) {
@@ -108,8 +114,9 @@ final class TicketRules {
         Set<String> said = new LinkedHashSet<>();
         for (Standing<Ticket> t : look.tickets()) {
             String truck = t.entry().paper().truck();
-            Optional<Job> job = look.job(t).filter(j -> !j.trucks().isEmpty());
-            if (truck != null && job.isPresent() && job.get().truck(truck).isEmpty() && said.add(truck)) {
+            boolean listed = look.truck(t).isPresent()
+                    || look.job(t).map(j -> j.trucks().isEmpty()).orElse(true);
+            if (truck != null && !listed && said.add(truck)) {
                 marks.add(new Mark(
                         t.ref(),
                         "truck " + truck + " on " + Look.name(t) + " is not in the job's list",
@@ -172,29 +179,32 @@ final class TicketRules {
 
     private static List<Mark> certificate(Look look) {
         List<Mark> marks = new ArrayList<>();
+        Map<Job.Plant, Instant> ends = new IdentityHashMap<>();
         Set<String> said = new LinkedHashSet<>();
         for (Standing<Ticket> t : look.tickets()) {
-            Optional<Job> job = look.job(t);
-            Optional<Job.Plant> plant =
-                    job.flatMap(j -> j.plant(t.entry().paper().plant()));
-            if (plant.isPresent()
-                    && plant.get().scaleUntil() != null
-                    && !said.contains(plant.get().name())) {
-                LocalDate date = t.order().atZoneSameInstant(job.get().zone()).toLocalDate();
-                if (date.isAfter(plant.get().scaleUntil())) {
-                    said.add(plant.get().name());
-                    marks.add(new Mark(
-                            t.ref(),
-                            Look.name(t) + " of " + date + ", scale certificate of plant "
-                                    + plant.get().name() + " until "
-                                    + plant.get().scaleUntil(),
-                            "the certificate holds on the day",
-                            "job, plants",
-                            "a certificate until " + date + " or later"));
+            Job.Plant plant = look.plant(t).filter(p -> p.scaleUntil() != null).orElse(null);
+            if (plant != null) {
+                ZoneId zone = look.job(t).orElseThrow().zone();
+                Instant end = ends.computeIfAbsent(
+                        plant,
+                        p -> p.scaleUntil().plusDays(1).atStartOfDay(zone).toInstant());
+                if (!t.order().toInstant().isBefore(end) && said.add(plant.name())) {
+                    marks.add(certificate(
+                            t, plant, t.order().atZoneSameInstant(zone).toLocalDate()));
                 }
             }
         }
         return marks;
+    }
+
+    private static Mark certificate(Standing<Ticket> t, Job.Plant plant, LocalDate date) {
+        return new Mark(
+                t.ref(),
+                Look.name(t) + " of " + date + ", scale certificate of plant " + plant.name() + " until "
+                        + plant.scaleUntil(),
+                "the certificate holds on the day",
+                "job, plants",
+                "a certificate until " + date + " or later");
     }
 
     private static List<Mark> reason(Look look) {
@@ -280,19 +290,15 @@ final class TicketRules {
 
     private static List<Mark> noLength(Look look) {
         List<Mark> marks = new ArrayList<>();
-        for (Load load : look.laid()) {
-            Ticket.Spot spot = load.ticket().entry().spot();
-            Optional<Job> job = look.job(load.ticket());
-            if (job.isPresent() && spot.from() != null && spot.to() != null) {
-                Amount length = Road.of(job.get()).length(spot.from(), spot.to());
-                if (length.value().signum() == 0) {
-                    marks.add(new Mark(
-                            load.ticket().ref(),
-                            Look.name(load.ticket()) + " placed from " + spot.from() + " to " + spot.to(),
-                            "a placed load covers some length",
-                            "common practice",
-                            "two stations that differ"));
-                }
+        for (Placed.Laid each : look.placed().laid()) {
+            Share share = each.share();
+            if (share.from() != null && share.to() != null && each.on().length().signum() == 0) {
+                marks.add(new Mark(
+                        share.of(),
+                        Look.name(each.load()) + " placed from " + share.from() + " to " + share.to(),
+                        "a placed load covers some length",
+                        "common practice",
+                        "two stations that differ"));
             }
         }
         return marks;

@@ -106,9 +106,13 @@ final class TimeRules {
     }
 
     private static List<Mark> apart(Standing<?> entry, Quantity quantity, OffsetDateTime from, OffsetDateTime to) {
-        String where = "happened " + Look.clock(entry.time()) + ", keyed "
-                + Look.clock(entry.line().keyed()) + ", apart";
-        return Look.judged(Look.usual(quantity), List.of(entry.ref()), where, Look.minutes(from, to), "");
+        return Look.judged(
+                Look.usual(quantity),
+                List.of(entry.ref()),
+                () -> "happened " + Look.clock(entry.time()) + ", keyed "
+                        + Look.clock(entry.line().keyed()) + ", apart",
+                Look.minutes(from, to),
+                () -> "");
     }
 
     private static List<Mark> back(Look look) {

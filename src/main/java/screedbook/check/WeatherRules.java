@@ -8,14 +8,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import screedbook.entry.NoWork;
-import screedbook.entry.Ref;
 import screedbook.entry.Standing;
 import screedbook.entry.Surface;
 import screedbook.entry.Ticket;
 import screedbook.entry.Weather;
 import screedbook.job.Job;
 import screedbook.spec.Quantity;
-import screedbook.spec.SpecSheet;
 import screedbook.tally.Load;
 import screedbook.unit.Amount;
 
@@ -69,13 +67,13 @@ final class WeatherRules {
     private static List<Mark> surface(Look look) {
         List<Mark> marks = new ArrayList<>();
         for (Standing<Surface> s : look.surfaces()) {
-            Optional<Job> job = look.job(s);
-            Optional<SpecSheet> sheet = look.sheet(s);
-            if (job.isPresent() && sheet.isPresent()) {
-                Bounds bounds = look.bounds(sheet.get(), Quantity.SURFACE, look.ofSurface(job.get(), s));
-                marks.addAll(Look.judged(
-                        bounds, List.of(s.ref()), "surface", s.entry().surface(), ""));
-            }
+            look.ofSurface(s)
+                    .ifPresent(c -> marks.addAll(Look.judged(
+                            c.bounds(Quantity.SURFACE),
+                            List.of(s.ref()),
+                            "surface",
+                            s.entry().surface(),
+                            "")));
         }
         return marks;
     }
@@ -84,15 +82,16 @@ final class WeatherRules {
     private static List<Mark> air(Look look) {
         Map<String, Mark> marks = new LinkedHashMap<>();
         for (Standing<Ticket> t : placed(look)) {
-            Optional<Standing<Weather>> w = look.weather(t.order());
-            Optional<Job> job = look.job(t);
-            Optional<SpecSheet> sheet = look.sheet(t);
-            if (w.isPresent() && w.get().entry().air() != null && job.isPresent() && sheet.isPresent()) {
-                Bounds bounds = look.bounds(sheet.get(), Quantity.AIR, look.ofTicket(job.get(), t));
-                List<Ref> of = List.of(w.get().ref(), t.ref());
-                Amount air = w.get().entry().air();
-                Look.judged(bounds, of, "air", air, ", " + Look.name(t) + " placed " + Look.clock(t.order()))
-                        .forEach(m -> marks.putIfAbsent(w.get().ref() + m.clause() + m.limit(), m));
+            Standing<Weather> w = look.weather(t.order()).orElse(null);
+            Optional<Case> at = w == null || w.entry().air() == null ? Optional.empty() : look.ofTicket(t);
+            if (at.isPresent()) {
+                Look.judged(
+                                at.get().bounds(Quantity.AIR),
+                                List.of(w.ref(), t.ref()),
+                                () -> "air",
+                                w.entry().air(),
+                                () -> ", " + Look.name(t) + " placed " + Look.clock(t.order()))
+                        .forEach(m -> marks.putIfAbsent(w.ref() + m.clause() + m.limit(), m));
             }
         }
         return new ArrayList<>(marks.values());

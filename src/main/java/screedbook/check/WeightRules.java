@@ -162,7 +162,7 @@ final class WeightRules {
                                         "a load has weight",
                                         "common practice",
                                         "gross above tare, net above 0")),
-                                Slips.swapped(w))
+                                () -> Slips.swapped(w))
                         .get(0));
             }
         }
@@ -174,7 +174,8 @@ final class WeightRules {
         for (Standing<Ticket> t : look.tickets()) {
             Amount net = t.entry().weights().net();
             if (net != null && net.value().signum() > 0) {
-                marks.addAll(PlanRules.meant(Look.odd(Quantity.NET, List.of(t.ref()), "net", net), Slips.net(net)));
+                marks.addAll(
+                        PlanRules.meant(Look.odd(Quantity.NET, List.of(t.ref()), "net", net), () -> Slips.net(net)));
             }
         }
         return marks;
@@ -204,10 +205,7 @@ final class WeightRules {
         List<Mark> marks = new ArrayList<>();
         for (Standing<Ticket> t : look.tickets()) {
             Ticket.Weights w = t.entry().weights();
-            boolean known = look.job(t)
-                    .flatMap(j -> j.truck(t.entry().paper().truck()))
-                    .map(truck -> truck.tare() != null)
-                    .orElse(false);
+            boolean known = look.truck(t).map(truck -> truck.tare() != null).orElse(false);
             if (w.tare() != null && !known && Slips.scale("tare", w.tare()).isEmpty()) {
                 marks.addAll(Look.odd(Quantity.TARE, List.of(t.ref()), "tare", w.tare()));
             }
@@ -219,8 +217,7 @@ final class WeightRules {
         List<Mark> marks = new ArrayList<>();
         for (Standing<Ticket> t : look.tickets()) {
             Ticket.Weights w = t.entry().weights();
-            Optional<Amount> usual =
-                    look.job(t).flatMap(j -> j.truck(t.entry().paper().truck())).map(Job.Truck::tare);
+            Optional<Amount> usual = look.truck(t).map(Job.Truck::tare);
             Optional<Amount> seen = w.tare() == null ? Weighing.impliedTare(w) : Optional.of(w.tare());
             if (usual.isPresent() && seen.isPresent()) {
                 marks.addAll(moved(t, usual.get(), seen.get(), w.tare() == null));
@@ -278,13 +275,14 @@ final class WeightRules {
         List<Mark> marks = new ArrayList<>();
         for (Standing<Ticket> t : look.tickets()) {
             Amount gross = t.entry().weights().gross();
-            Optional<Bound> legal = look.job(t)
-                    .flatMap(j -> Weighing.legalGross(j.truck(t.entry().paper().truck())));
-            marks.addAll(
-                    legal.isPresent()
-                            ? Look.judged(
-                                    new Bounds(List.of(legal.get()), List.of()), List.of(t.ref()), "gross", gross, "")
-                            : Look.odd(Quantity.GROSS, List.of(t.ref()), "gross", gross));
+            Optional<Job.Truck> truck = gross == null ? Optional.empty() : look.truck(t);
+            boolean known = truck.map(Job.Truck::legalGross).isPresent();
+            if (known && gross.compareTo(truck.get().legalGross()) > 0) {
+                Bounds legal = new Bounds(Weighing.legalGross(truck).stream().toList(), List.of());
+                marks.addAll(Look.judged(legal, List.of(t.ref()), "gross", gross, ""));
+            } else if (!known) {
+                marks.addAll(Look.odd(Quantity.GROSS, List.of(t.ref()), "gross", gross));
+            }
         }
         return marks;
     }

@@ -191,6 +191,12 @@ final class Shift {
         return line(time, time.plusMinutes(1), Source.LIVE, told(told), "RK");
     }
 
+    /** So many minutes after the opening and a half hour. */
+    Shift minute(int minute, String told) {
+        OffsetDateTime time = opens.plusMinutes(30L + minute);
+        return line(time, time.plusMinutes(1), Source.LIVE, told(told), "RK");
+    }
+
     /** The same by another writer. */
     Shift by(String who, String clock, String told) {
         OffsetDateTime time = time(clock);
