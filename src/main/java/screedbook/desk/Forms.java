@@ -23,6 +23,7 @@ import screedbook.entry.Told;
 import screedbook.entry.YesNo;
 import screedbook.job.Job;
 import screedbook.unit.Amount;
+import screedbook.unit.Measure;
 
 /** Forms made ready: what is carried on stands there, and Enter knows where to stop. */
 final class Forms {
@@ -81,16 +82,17 @@ final class Forms {
             String text = given.getOrDefault(input.name(), carried.getOrDefault(input.name(), ""));
             inputs.add(text.isEmpty() ? input : input.carrying(text));
         }
-        Form form = new Form(kind, model.source(), null, List.copyOf(inputs), 0, before, Map.of());
-        Form ready = begun(number(model, dues(model, form)));
-        return given.containsKey(ready.active().name()) && ready.nextDue() >= 0 ? ready.at(ready.nextDue()) : ready;
+        Form form = started(new Form(kind, model.source(), null, List.copyOf(inputs), 0, before, Map.of()));
+        Form ready = started(number(model, dues(model, form)));
+        Form at = ready.at(ready.firstDue());
+        return given.containsKey(at.active().name()) && at.nextDue() >= 0 ? at.at(at.nextDue()) : at;
     }
 
-    private static Form begun(Form form) {
+    /** The form with what stands in it now taken as how it began. */
+    private static Form started(Form form) {
         Map<String, String> started = new HashMap<>();
         form.inputs().forEach(i -> started.put(i.name(), i.text()));
-        Form ready = new Form(form.kind(), form.source(), form.amends(), form.inputs(), 0, form.before(), started);
-        return ready.at(ready.firstDue());
+        return new Form(form.kind(), form.source(), form.amends(), form.inputs(), form.at(), form.before(), started);
     }
 
     /** The texts of the last entry of the kind that counts, by blank. */
@@ -130,7 +132,7 @@ final class Forms {
         if (kind == Kind.TICKET) {
             ticket(model, before, carried);
         } else if (kind == Kind.TACK) {
-            tack(before, carried);
+            tack(model, before, carried);
         } else if (kind == Kind.SURFACE) {
             surface(model, carried);
         }
@@ -185,7 +187,14 @@ final class Forms {
         }
     }
 
-    private static void tack(Map<String, String> before, Map<String, String> carried) {
+    /** A tank goes on where it stood, the next shot begins where the last one ended, as wide as its pull. */
+    private static void tack(Model model, Map<String, String> before, Map<String, String> carried) {
+        Job job = model.shift().job();
+        String width = "width_" + Measure.WIDTH.unit(job.system()).suffix();
+        if (!carried.containsKey(width) && carried.containsKey("pull")) {
+            job.pull(carried.get("pull"), null)
+                    .ifPresent(p -> carried.put(width, p.width().value().toPlainString()));
+        }
         for (Map.Entry<String, String> each : before.entrySet()) {
             if (each.getKey().matches("(depth_)?after_\\w+")) {
                 carried.put(each.getKey().replace("after", "before"), each.getValue());
@@ -249,8 +258,13 @@ final class Forms {
             case "paver" -> input.field().measure().isPresent() && heat(model, form, true);
             case "before", "after" -> !strapped(model, form);
             case "depth_before", "depth_after" -> strapped(model, form);
-            default -> input.text().isEmpty();
+            default -> beganEmpty(form, input);
         };
+    }
+
+    /** What was not carried on is asked; that does not change while it is typed. */
+    private static boolean beganEmpty(Form form, Input input) {
+        return form.started().getOrDefault(input.name(), "").isEmpty();
     }
 
     private static boolean strapped(Model model, Form form) {
@@ -283,7 +297,7 @@ final class Forms {
         inputs.add(Input.empty(REASON, model.shift().job().system()).due(true));
         Form form = new Form(
                 standing.line().kind(), Source.NOTES, standing.ref(), List.copyOf(inputs), 0, Map.of(), Map.of());
-        Form ready = begun(form);
+        Form ready = started(form);
         return ready.at(main(ready));
     }
 
