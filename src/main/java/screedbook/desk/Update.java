@@ -108,12 +108,25 @@ public final class Update {
             next = next.dropped(keying.form().slot()).pop();
             effects.add(new Effect.Drop(keying.form().slot()));
         }
+        next = onTheSameEntry(next, shift.day().all().size() - size(model));
         for (Line line : wrote.lines()) {
             if (line.entry() instanceof HandOver over && over.nextWho() != null) {
                 next = next.with(next.setting().by(over.nextWho()));
             }
         }
         return new Step(next.say(echo(shift, wrote)), List.copyOf(effects));
+    }
+
+    private static int size(Model model) {
+        return model.shift() == null ? 0 : model.shift().day().all().size();
+    }
+
+    /** New lines go to the head of the list; the entry that was walked to stays the one walked to. */
+    private static Model onTheSameEntry(Model model, int more) {
+        boolean walked = model.top() instanceof Screen.Log log && log.walk().at() >= 0;
+        return walked
+                ? model.top(new Screen.Log(((Screen.Log) model.top()).walk().by(more, size(model))))
+                : model;
     }
 
     private static String echo(Shift shift, Msg.Wrote wrote) {

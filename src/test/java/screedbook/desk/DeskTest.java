@@ -256,4 +256,14 @@ class DeskTest {
         assertThat(rig.model().top()).isInstanceOf(Screen.Log.class);
         assertThat(rig.effects).doesNotContain(new Effect.Leave());
     }
+
+    @Test
+    void theEntryWalkedToStaysTheOneWalkedToWhenALineIsWritten() {
+        DeskRig rig =
+                DeskRig.open().keys("s44<enter>1500<enter>B<enter>2<enter>").later(5);
+        rig.keys("s46<enter>1600<enter>").keys("<down><down>");
+        assertThat(rig.screen()).contains(">20:00 surface  15+00  44");
+        rig.keys("ncones moved<C-s>");
+        assertThat(rig.screen()).contains(">20:00 surface  15+00  44");
+    }
 }
