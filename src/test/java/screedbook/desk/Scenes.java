@@ -1,0 +1,288 @@
+package screedbook.desk;
+
+import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
+import screedbook.entry.Kind;
+import screedbook.entry.Line;
+import screedbook.entry.Ref;
+import screedbook.entry.Seal;
+import screedbook.entry.ShiftId;
+
+/** Every screen of the desk with something on it, reached by keys as a person reaches it; the picture of each is a file. */
+final class Scenes {
+    static final String WEATHER = "w47<enter>62<enter>6<enter>cl<enter>1<enter>1<enter>";
+    static final String SURFACE = "s44<enter>1500<enter>B<enter>2<enter>";
+
+    private static final Map<String, String> TACK = Map.ofEntries(
+            Map.entry("from_sta", "1200"),
+            Map.entry("to_sta", "2400"),
+            Map.entry("surface", "milled"),
+            Map.entry("width_ft", "12"),
+            Map.entry("before_gal", "1450"),
+            Map.entry("after_gal", "1306"),
+            Map.entry("material_degF", "150"),
+            Map.entry("pull", "B"),
+            Map.entry("lift", "2"));
+
+    private Scenes() {}
+
+    /** One screen: its name, its size, and the desk with it on top. */
+    record Scene(String name, int width, int height, Supplier<DeskRig> desk) {
+        Scene(String name, Supplier<DeskRig> desk) {
+            this(name, 80, 24, desk);
+        }
+
+        @Override
+        public String toString() {
+            return name;
+        }
+    }
+
+    static List<Scene> all() {
+        return List.of(
+                new Scene("start", DeskRig::new),
+                new Scene("start-who", () -> new DeskRig().keys("1")),
+                new Scene("start-not-closed", Scenes::notClosed),
+                new Scene("start-job-unread", Scenes::jobUnread),
+                new Scene("shift-empty", DeskRig::open),
+                new Scene("shift", Scenes::night),
+                new Scene("shift-wide", 132, 43, Scenes::night),
+                new Scene("shift-walked", () -> night().keys("<down><down><down>")),
+                new Scene("shift-half-typed", () -> night().keys("118<esc>")),
+                new Scene("shift-from-notes", () -> night().keys("l")),
+                new Scene("shift-look-only", () -> lookOnly(night())),
+                new Scene("shift-closed", Scenes::closed),
+                new Scene("ticket", () -> night().keys("t")),
+                new Scene("ticket-first", () -> DeskRig.open().keys("t")),
+                new Scene("ticket-begun", () -> night().keys("118<enter>22.31")),
+                new Scene("ticket-temperature-due", () -> due().keys("118<enter>22.31<enter>")),
+                new Scene("ticket-out", () -> due().keys("118<enter>22.31<enter>264")),
+                new Scene("ticket-pounds", () -> night().keys("118<enter>44620")),
+                new Scene("ticket-no-number", () -> night().keys("118<enter>2z<enter>")),
+                new Scene("ticket-notes", () -> night().keys("l118<enter>22.31<enter>")),
+                new Scene("ticket-gross-tare", () -> weighed().keys("t")),
+                new Scene("ticket-refused", Scenes::refused),
+                new Scene("ticket-writing", Scenes::writing),
+                new Scene("surface", () -> night().keys("s")),
+                new Scene("surface-cold", () -> night().keys("s31")),
+                new Scene("weather", () -> night().keys("w")),
+                new Scene("weather-first", () -> DeskRig.open().keys("w")),
+                new Scene("tack", () -> night().keys("k")),
+                new Scene("tack-wide", () -> typedIn(night().keys("k"), "width_ft", "120")),
+                new Scene("note", () -> night().keys("nlane closed at 21:00")),
+                new Scene("kinds", () -> night().keys("m")),
+                new Scene("part", () -> night().keys("m1")),
+                new Scene("waste", () -> night().keys("m2")),
+                new Scene("refill", () -> night().keys("m3")),
+                new Scene("number", () -> night().keys("m4")),
+                new Scene("hand-over", () -> night().keys("m5")),
+                new Scene("no-work", () -> DeskRig.open().keys("m6")),
+                new Scene("answer", () -> night().keys("fa")),
+                new Scene("strike", () -> night().keys("<down>x")),
+                new Scene("amend", () -> night().keys("<down><down><down>a")),
+                new Scene(
+                        "amend-note",
+                        () -> DeskRig.open().keys("nlane closed<C-s>").keys("<down>a")),
+                new Scene("closing", () -> night().keys("c<enter>")),
+                new Scene("review", () -> closed().keys("r")),
+                new Scene("findings", () -> night().keys("f")),
+                new Scene("findings-none", () -> DeskRig.open().keys("f")),
+                new Scene("findings-answered", Scenes::answered),
+                new Scene("finding-working", () -> night().keys("f<enter>")),
+                new Scene("totals", () -> night().keys("y")),
+                new Scene("totals-end", () -> night().keys("y<end>")),
+                new Scene("figure-working", () -> night().keys("y<enter>")),
+                new Scene("limit-working", () -> due().keys("118<enter>22.31<enter><C-w>")),
+                new Scene("entry", () -> night().keys("<down><enter>")),
+                new Scene("entry-amended", () -> amended().keys("<enter>")),
+                new Scene("entry-struck", () -> struck().keys("<enter>")),
+                new Scene("entry-outside", () -> cold().keys("<down><enter>")),
+                new Scene("shift-corrected", Scenes::struck),
+                new Scene("pictures", () -> night().keys("p")),
+                new Scene("pictures-empty", () -> DeskRig.open().keys("p")),
+                new Scene("before-closing", () -> night().keys("c")),
+                new Scene("before-closing-half-typed", () -> night().keys("118<esc>c")),
+                new Scene("search", () -> night().keys("/")),
+                new Scene("search-matches", Scenes::found),
+                new Scene("search-nothing", Scenes::nothingFound),
+                new Scene("other-folder", () -> night().keys("<C-f>/media/stick")),
+                new Scene("help-start", () -> new DeskRig().keys("?")),
+                new Scene("help-shift", () -> night().keys("?")),
+                new Scene("help-shift-end", () -> night().keys("?<page_down><page_down>")),
+                new Scene("help-form", () -> night().keys("t<C-k>")),
+                new Scene("help-entry", () -> night().keys("<down><enter>?")),
+                new Scene("help-findings", () -> night().keys("f?")),
+                new Scene("help-totals", () -> night().keys("y?")));
+    }
+
+    static Scene named(String name) {
+        return all().stream().filter(s -> s.name().equals(name)).findFirst().orElseThrow();
+    }
+
+    /** Strikes a key, then answers every blank that is due until the entry is on the paper disk. */
+    static DeskRig keyed(DeskRig rig, String key, Map<String, String> answers) {
+        rig.keys(key);
+        for (int i = 0; i < 25 && rig.model().top() instanceof Screen.Keying keying; i++) {
+            rig.keys(answers.getOrDefault(keying.form().active().name(), "") + "<enter>");
+        }
+        if (rig.model().top() instanceof Screen.Keying keying) {
+            throw new IllegalStateException("still at " + keying.form().active().name() + "\n" + rig.screen());
+        }
+        return rig;
+    }
+
+    /** Types into one blank of the form on top, reached by Tab. */
+    static DeskRig typedIn(DeskRig rig, String blank, String text) {
+        goTo(rig, blank);
+        return rig.keys(text);
+    }
+
+    static DeskRig goTo(DeskRig rig, String blank) {
+        for (int i = 0; i < 60; i++) {
+            if (((Screen.Keying) rig.model().top()).form().active().name().equals(blank)) {
+                return rig;
+            }
+            rig.keys("<tab>");
+        }
+        throw new IllegalStateException("no blank " + blank + "\n" + rig.screen());
+    }
+
+    static DeskRig load(DeskRig rig, String truck, String net, String paver, String from, String to) {
+        rig.later(6).keys("t");
+        for (String[] each : new String[][] {{"from_sta", from}, {"to_sta", to}}) {
+            typedIn(rig, each[0], each[1]);
+        }
+        goTo(
+                rig,
+                rig.lines().stream().anyMatch(l -> l instanceof Line line && line.kind() == Kind.TICKET)
+                        ? "truck"
+                        : "number");
+        return keyed(
+                rig,
+                "",
+                Map.of(
+                        "truck",
+                        truck,
+                        "net_ston",
+                        net,
+                        "paver_degF",
+                        paver,
+                        "number",
+                        "48212",
+                        "mix",
+                        "12.5-70A",
+                        "pull",
+                        "B",
+                        "lift",
+                        "2"));
+    }
+
+    /** A night with the weather, a surface reading, a shot of tack, six loads and a note. */
+    static DeskRig night() {
+        DeskRig rig = due();
+        load(rig, "104", "21.75", "279", "1652", "1799");
+        load(rig, "118", "22.40", "278", "1799", "1950");
+        load(rig, "104", "22.31", "282", "1950", "2101");
+        return rig.later(2).keys("nlane closed at 21:00, cones walked<C-s>").later(1);
+    }
+
+    /** Three loads; the next one still wants a temperature. */
+    static DeskRig due() {
+        DeskRig rig = DeskRig.open().keys(WEATHER).later(4).keys(SURFACE).later(3);
+        keyed(rig, "k", TACK);
+        load(rig, "118", "22.31", "286", "1203", "1353");
+        load(rig, "104", "21.96", "284", "1353", "1502");
+        load(rig, "118", "22.08", "281", "1502", "1652");
+        return rig.later(6);
+    }
+
+    private static DeskRig cold() {
+        return load(due(), "104", "21.96", "264", "1652", "1799");
+    }
+
+    private static DeskRig amended() {
+        return keyed(typedIn(night().keys("<down><down>a"), "net_ston", "21.31"), "", Map.of(Forms.WHY, "misread"));
+    }
+
+    private static DeskRig struck() {
+        return cold().keys("<down>x2<enter>").later(1);
+    }
+
+    private static DeskRig answered() {
+        return keyed(night().keys("f"), "a", Map.of("text", "foreman told 20:50"));
+    }
+
+    private static DeskRig weighed() {
+        DeskRig rig =
+                new DeskRig(DeskRig.job(Map.of("checks", DeskRig.map("gross_and_tare", "yes"))), DeskRig.practice());
+        return rig.keys("1n");
+    }
+
+    private static DeskRig refused() {
+        DeskRig rig = night();
+        rig.refuses = true;
+        return rig.keys("118<enter>22.31<C-s>");
+    }
+
+    private static DeskRig writing() {
+        DeskRig rig = night();
+        rig.silent = true;
+        return rig.keys("118<enter>22.31<C-s>");
+    }
+
+    private static DeskRig closed() {
+        DeskRig rig = night().keys("c<enter>");
+        typedIn(rig, "text", "swept and opened").keys("<C-s>");
+        Msg.Page page = rig.page();
+        Seal seal = new Seal("paver", "ab".repeat(32), 14);
+        return rig.send(new Msg.Opened(
+                new Msg.Page(
+                        page.shift(),
+                        page.book(),
+                        page.day(),
+                        page.ground(),
+                        page.before(),
+                        List.of(seal),
+                        page.damages()),
+                List.of(),
+                true,
+                ""));
+    }
+
+    private static DeskRig lookOnly(DeskRig rig) {
+        return rig.send(new Msg.Opened(rig.page(), List.of(), false, "held by another desk"));
+    }
+
+    private static DeskRig notClosed() {
+        DeskRig rig = new DeskRig();
+        rig.send(new Msg.Folder(
+                rig.model().setting().job(),
+                List.of(),
+                List.of(new Msg.Row(ShiftId.of("2026-06-02-night"), "open since 19:58", 61, "RK"))));
+        return rig.keys("1n");
+    }
+
+    private static DeskRig jobUnread() {
+        DeskRig rig = new DeskRig();
+        return rig.send(new Msg.Folder(
+                java.util.Optional.empty(),
+                List.of("job.json line 12: \"lifts\" is a word; right would be a list"),
+                List.of(new Msg.Row(ShiftId.of("2026-06-02-day"), "closed", 131, "RK"))));
+    }
+
+    private static DeskRig found() {
+        DeskRig rig = night().keys("/T118<enter>");
+        return rig.send(new Msg.Found(
+                "T118",
+                List.of(
+                        new Msg.Match(DeskRig.NIGHT, new Ref("paver", 9), "ticket 48213  T118  22.40 T"),
+                        new Msg.Match(DeskRig.NIGHT, new Ref("paver", 7), "ticket 48211  T118  22.08 T"),
+                        new Msg.Match(
+                                ShiftId.of("2026-06-02-day"), new Ref("paver", 12), "ticket 48102  T118  21.87 T"))));
+    }
+
+    private static DeskRig nothingFound() {
+        return night().keys("/T999<enter>").send(new Msg.Found("T999", List.of()));
+    }
+}
