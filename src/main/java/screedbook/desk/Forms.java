@@ -211,12 +211,7 @@ final class Forms {
         if (form.kind() != Kind.TICKET || last == null || !last.matches("\\d{3,12}")) {
             return form;
         }
-        Job.Series series = model.shift()
-                .job()
-                .plant(form.text("plant"))
-                .map(Job.Plant::series)
-                .orElse(Job.Series.OWN);
-        if (series == Job.Series.SHARED) {
+        if (shared(model, form)) {
             return form.change(
                     "number", i -> i.typed(last.substring(0, last.length() - 3)).due(true));
         }
@@ -224,6 +219,15 @@ final class Forms {
                 new java.math.BigInteger(last).add(java.math.BigInteger.ONE).toString();
         String padded = "0".repeat(Math.max(0, last.length() - next.length())) + next;
         return form.change("number", i -> i.carrying(padded).due(false));
+    }
+
+    private static boolean shared(Model model, Form form) {
+        return form.kind() == Kind.TICKET
+                && model.shift()
+                        .job()
+                        .plant(form.text("plant"))
+                        .map(p -> p.series() == Job.Series.SHARED)
+                        .orElse(false);
     }
 
     /** Where Enter stops, by the kind's own word and by what the job asks for now. */
@@ -250,6 +254,7 @@ final class Forms {
         boolean notes = form.source() == Source.NOTES;
         return switch (input.field().name()) {
             case "gross", "tare" -> model.shift().job().checks().grossAndTare() == YesNo.YES;
+            case "number" -> beganEmpty(form, input) || shared(model, form);
             case "loaded", Reading.TIME -> notes;
             case "plant" ->
                 input.field().measure().isPresent()

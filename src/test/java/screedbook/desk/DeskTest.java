@@ -266,4 +266,16 @@ class DeskTest {
         rig.keys("ncones moved<C-s>");
         assertThat(rig.screen()).contains(">20:00 surface  15+00  44");
     }
+
+    @Test
+    void theBlanksThatAreDueStayInTheirPlacesWhileTheyAreTyped() {
+        DeskRig rig = DeskRig.open().keys("k");
+        Form before = ((Screen.Keying) rig.model().top()).form();
+        List<String> due =
+                before.inputs().stream().filter(Input::due).map(Input::name).toList();
+        rig.keys("milled<enter>1000<enter>1800<enter>12<enter>B<enter>");
+        Form after = ((Screen.Keying) rig.model().top()).form();
+        assertThat(after.inputs().stream().filter(Input::due).map(Input::name)).containsExactlyElementsOf(due);
+        assertThat(due).contains("surface", "from_sta", "to_sta", "before_gal", "after_gal", "material_degF");
+    }
 }
