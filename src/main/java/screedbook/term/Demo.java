@@ -6,12 +6,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import screedbook.desk.Effect;
 import screedbook.diary.Book;
@@ -31,6 +34,7 @@ import screedbook.entry.Source;
 import screedbook.entry.Standing;
 import screedbook.entry.Ticket;
 import screedbook.entry.Unwritten;
+import screedbook.job.Agreed;
 import screedbook.job.Job;
 
 /**
@@ -40,6 +44,7 @@ import screedbook.job.Job;
 final class Demo {
     private static final int LOADS = 12;
     private static final String JOB = "harrow-bend";
+    private static final Pattern DATE = Pattern.compile("\"(\\d{4}-\\d{2}-\\d{2})\"");
 
     private Demo() {}
 
@@ -105,7 +110,8 @@ final class Demo {
         String who = model.opening().orElseThrow().line().who();
         ShiftId today = new ShiftId(
                 now.getHour() < 6 ? now.toLocalDate().minusDays(1) : now.toLocalDate(), day ? "day" : "night");
-        replay(at, job, model, today, bookName, program, who, now);
+        Agreed agreed = renewed(at, ChronoUnit.DAYS.between(like.date(), today.date()), who, now);
+        replay(at, agreed, model, today, bookName, program, who, now);
         return new Effect.Open(today, who, true);
     }
 
@@ -118,9 +124,18 @@ final class Demo {
                 .orElseThrow(() -> new IOException("the demo holds no " + word + " shift"));
     }
 
+    /** The copy's job agreed anew: certificates and checks last as long from today as they did from that shift. */
+    private static Agreed renewed(JobFolder at, long days, String who, OffsetDateTime now) throws IOException {
+        Path file = at.path().resolve("job.json");
+        String text = DATE.matcher(Files.readString(file))
+                .replaceAll(date -> "\"" + LocalDate.parse(date.group(1)).plusDays(days) + "\"");
+        Files.writeString(file, text);
+        return at.accept(who, now, "dates moved to today, to try the program");
+    }
+
     private static void replay(
             JobFolder at,
-            Job job,
+            Agreed agreed,
             Day model,
             ShiftId today,
             String bookName,
@@ -130,12 +145,12 @@ final class Demo {
             throws IOException {
         List<Line> lines = first(model);
         Duration on = Duration.between(lines.get(lines.size() - 1).keyed(), now.minusMinutes(4));
-        if (!(at.open(today, bookName, job.id(), who, now) instanceof Opened.Ready ready)) {
+        if (!(at.open(today, bookName, agreed.job().id(), who, now) instanceof Opened.Ready ready)) {
             throw new IOException("the demo shift cannot be written");
         }
         try (Book book = ready.book()) {
             for (Line line : lines) {
-                Entry entry = line.entry() instanceof Opening o ? opening(o, program) : moved(line.entry(), on);
+                Entry entry = line.entry() instanceof Opening o ? opening(o, agreed, program) : moved(line.entry(), on);
                 Unwritten unwritten = new Unwritten(
                         line.time() == null ? null : line.time().plus(on), who, Source.LIVE, entry, line.aside());
                 book.append(List.of(unwritten), line.keyed().plus(on)).join();
@@ -161,19 +176,19 @@ final class Demo {
         return lines;
     }
 
-    private static Opening opening(Opening o, String program) {
+    private static Opening opening(Opening o, Agreed agreed, String program) {
         return new Opening(
                 o.format(),
                 program,
                 o.fileId(),
                 o.zone(),
                 null,
-                o.jobRevision(),
-                o.jobSha256(),
+                agreed.revision(),
+                agreed.sha256(),
                 o.sheet(),
                 o.sheetSha256(),
-                o.roster(),
-                o.instruments(),
+                agreed.job().people(),
+                agreed.job().instruments(),
                 null);
     }
 
