@@ -8,17 +8,25 @@ import screedbook.unit.Amount;
 import screedbook.unit.Unit;
 
 /**
- * A limit brought to the value that it judges: a difference to a target is one from the target by then.
+ * A limit brought to the value that it judges: one that speaks of a difference stands around its target.
  *
  * @param low null where nothing is said; so is high
  * @param sure whether it is said and known that it holds
+ * @param around null where the limit speaks of the value itself
  */
-record Bound(Amount low, Amount high, boolean sure, String clause, Rounding rounding, String working) {
+record Bound(Amount low, Amount high, boolean sure, String clause, Rounding rounding, String working, Around around) {
+    /** What a difference is counted from, and the digits behind the point with which the limit is printed. */
+    record Around(Amount target, int decimals) {}
+
+    Bound(Amount low, Amount high, boolean sure, String clause, Rounding rounding, String working) {
+        this(low, high, sure, clause, rounding, working, null);
+    }
+
     static Bound of(Limit limit, boolean sure) {
         return new Bound(limit.low(), limit.high(), sure, limit.citation(), rounding(limit), limit.working());
     }
 
-    /** Around a target: the limit speaks of the value less the target. */
+    /** Around a target: the limit speaks of the value less the target, and that is what is rounded. */
     static Bound around(Amount target, Limit limit, boolean sure) {
         return new Bound(
                 moved(target, limit.low()),
@@ -26,7 +34,12 @@ record Bound(Amount low, Amount high, boolean sure, String clause, Rounding roun
                 sure,
                 limit.citation(),
                 rounding(limit),
-                limit.working() + " The target is " + target.text() + ".");
+                limit.working() + " The target is " + target.text() + ".",
+                new Around(target, Math.max(scale(limit.low()), scale(limit.high()))));
+    }
+
+    private static int scale(Amount amount) {
+        return amount == null ? 0 : amount.value().scale();
     }
 
     private static Amount moved(Amount target, Amount by) {
@@ -42,16 +55,25 @@ record Bound(Amount low, Amount high, boolean sure, String clause, Rounding roun
     }
 
     private int compare(Amount value, Amount limit) {
-        BigDecimal told = value.to(limit.unit()).value();
-        boolean whole = told.scale() <= limit.value().scale();
-        return (whole ? told : rounding.asPrinted(limit.value(), told)).compareTo(limit.value());
+        return rounded(value, limit).compareTo(limit.value().subtract(origin()));
+    }
+
+    /** What is compared with the printed limit. */
+    private BigDecimal rounded(Amount value, Amount limit) {
+        int decimals = around == null ? limit.value().scale() : around.decimals();
+        BigDecimal told = value.to(limit.unit()).value().subtract(origin());
+        return told.scale() <= decimals ? told : rounding.to(decimals, told);
+    }
+
+    private BigDecimal origin() {
+        return around == null ? BigDecimal.ZERO : around.target().to(unit()).value();
     }
 
     /** How the value was rounded for the comparison, where that changed it. */
     Optional<String> rounded(Amount value) {
         Amount limit = low == null ? high : low;
-        BigDecimal told = value.to(limit.unit()).value();
-        BigDecimal to = rounding.asPrinted(limit.value(), told);
+        BigDecimal told = value.to(limit.unit()).value().subtract(origin());
+        BigDecimal to = rounded(value, limit);
         return to.compareTo(told) == 0
                 ? Optional.empty()
                 : Optional.of("Compared as " + to.toPlainString() + " (" + rounding.words() + ").");

@@ -29,7 +29,7 @@ import screedbook.tally.Totals;
  */
 final class Shift {
     private static final java.util.regex.Pattern NUMBERS = java.util.regex.Pattern.compile(
-            "(\\w+_(degF|degC|lb|ston|t|ft|in|gal|gal_yd2|pct|mph|min|lb_ft3|mm|yd2|in_h|kg)|lift|format|batches|\\w+_parts"
+            "(\\w+_(degF|degC|lb|ston|t|ft|in|m|gal|gal_yd2|pct|mph|min|lb_ft3|mm|yd2|in_h|kg)|lift|format|batches|\\w+_parts"
                     + "|first_loads|then_one_in|tack_samples|job_revision|after_sunset|before_sunrise|latitude"
                     + "|longitude|their_loads)=-?[0-9.]+|number=[0-9]");
 
@@ -252,6 +252,34 @@ final class Shift {
 
     Shift with(Entry entry) {
         return line(keyed, keyed.plusMinutes(1), Source.LIVE, entry, "RK");
+    }
+
+    /** Two loads on the morning of 1 November 2026, 01:40 daylight time and 01:40 standard time. */
+    static Day clocksGoBack() {
+        ShiftId id = ShiftId.of("2026-10-31-night");
+        List<Written> book = new ArrayList<>();
+        book.add(clocked(1, id, "2026-10-31T19:30:00-06:00", entry("opening zone=America/Denver")));
+        book.add(clocked(2, id, "2026-11-01T01:40:00-06:00", entry("ticket number=1001")));
+        book.add(clocked(3, id, "2026-11-01T01:40:00-07:00", entry("ticket number=1002")));
+        return Day.of(id, List.of(book));
+    }
+
+    private static Line clocked(int n, ShiftId id, String time, Entry entry) {
+        OffsetDateTime at = OffsetDateTime.parse(time);
+        return new Line(
+                "paver",
+                n,
+                n,
+                "harrow-bend",
+                id,
+                at,
+                at.plusMinutes(1),
+                "RK",
+                Source.LIVE,
+                entry,
+                Aside.NONE,
+                List.of(),
+                "");
     }
 
     /** A line that cannot be read. */
