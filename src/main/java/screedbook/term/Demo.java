@@ -8,6 +8,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -150,10 +151,17 @@ final class Demo {
         }
         try (Book book = ready.book()) {
             for (Line line : lines) {
-                Entry entry = line.entry() instanceof Opening o ? opening(o, agreed, program) : moved(line.entry(), on);
-                Unwritten unwritten = new Unwritten(
-                        line.time() == null ? null : line.time().plus(on), who, Source.LIVE, entry, line.aside());
-                book.append(List.of(unwritten), line.keyed().plus(on)).join();
+                Entry entry = line.entry() instanceof Opening o
+                        ? opening(o, agreed, program)
+                        : moved(line.entry(), on, agreed.job().zone());
+                OffsetDateTime time = line.time() == null
+                        ? null
+                        : moved(line.time(), on, agreed.job().zone());
+                Unwritten unwritten = new Unwritten(time, who, Source.LIVE, entry, line.aside());
+                book.append(
+                                List.of(unwritten),
+                                moved(line.keyed(), on, agreed.job().zone()))
+                        .join();
             }
         }
     }
@@ -192,15 +200,18 @@ final class Demo {
                 null);
     }
 
+    /** A time moved; in winter the zone's clocks stand elsewhere than in summer. */
+    private static OffsetDateTime moved(OffsetDateTime time, Duration on, ZoneId zone) {
+        return time.plus(on).atZoneSameInstant(zone).toOffsetDateTime();
+    }
+
     /** The same entry with every time in it moved. */
-    private static Entry moved(Entry entry, Duration on) {
+    private static Entry moved(Entry entry, Duration on, ZoneId zone) {
         Map<String, Object> plain = new LinkedHashMap<>(Fields.plain((Record) entry));
         for (Field field : entry.kind().fields()) {
             if (field.type() == OffsetDateTime.class && plain.containsKey(field.name())) {
-                plain.put(
-                        field.name(),
-                        Moment.text(OffsetDateTime.parse((String) plain.get(field.name()))
-                                .plus(on)));
+                OffsetDateTime time = OffsetDateTime.parse((String) plain.get(field.name()));
+                plain.put(field.name(), Moment.text(moved(time, on, zone)));
             }
         }
         Built<? extends Record> built = Fields.build(entry.kind().type(), plain);

@@ -37,6 +37,10 @@ class DemoTest {
         ShiftFile file = Shelf.at(copy).shift(ShiftId.of(shift), now);
         assertThat(file.day().standing(Ticket.class)).hasSize(12);
         assertThat(file.findings()).isEmpty();
+        assertThat(file.day().standing(Ticket.class))
+                .allSatisfy(t -> assertThat(t.entry().times().discharged().getOffset())
+                        .as("what the clocks of the job show then")
+                        .isEqualTo(now.getOffset()));
         assertThat(Verify.of(JobFolder.at(copy)).damages()).isEmpty();
         assertThat(file.day().standing(Opening.class).get(0).entry().jobSha256())
                 .as("the job that is in force is the one in the folder")
