@@ -54,25 +54,29 @@ final class Frame {
     private void head() {
         pen.fill(0, 0, width(), 1, ' ', Style.HEAD);
         String clock = model.now() == null ? "" : Moment.clock(model.now());
-        pen.put(1, 0, cut(heading(), width() - clock.length() - 3), Style.HEAD);
+        pen.put(1, 0, heading(width() - clock.length() - 3), Style.HEAD);
         pen.put(width() - clock.length() - 1, 0, clock, Style.HEAD);
     }
 
-    private String heading() {
-        List<String> words = new ArrayList<>();
-        words.add(
+    /** When it gets narrow the job's name gives way first: the shift and the pull have to be read. */
+    private String heading(int room) {
+        String name = Shown.text(
                 model.setting().job().map(j -> j.name()).orElse(model.setting().folder()));
-        boolean onShift = model.shift() != null && model.screens().size() > 1;
-        if (onShift) {
+        String rest = Shown.text(String.join("", rest()));
+        int left = Math.max(12, room - rest.length());
+        return cut(cut(name, left) + rest, room);
+    }
+
+    private List<String> rest() {
+        List<String> words = new ArrayList<>();
+        if (model.shift() != null && model.screens().size() > 1) {
             words.add(named(model.shift().id()));
             words.addAll(Echo.now(model));
         }
-        if (!(model.top() instanceof Screen.Log)) {
-            words.add(
-                    model.top().place() == Place.FORM ? "" : model.top().place().title());
+        if (!(model.top() instanceof Screen.Log) && model.top().place() != Place.FORM) {
+            words.add(model.top().place().title());
         }
-        words.removeIf(String::isEmpty);
-        return Shown.text(String.join("  ", words));
+        return words.stream().map(w -> "  " + w).toList();
     }
 
     /** {@code 3 Jun 2026 night}. */

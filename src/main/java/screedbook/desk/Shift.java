@@ -3,6 +3,7 @@ package screedbook.desk;
 import java.math.BigDecimal;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -55,7 +56,8 @@ public record Shift(
     static Shift of(Msg.Page page, Job fallback, boolean writable, OffsetDateTime now) {
         Job job = page.ground().job().orElse(fallback);
         Totals totals = Totals.of(page.day(), job, page.before(), now);
-        List<Finding> findings = Findings.of(page.day(), Optional.of(totals), page.ground(), now);
+        List<Finding> findings = new ArrayList<>(Findings.of(page.day(), Optional.of(totals), page.ground(), now));
+        findings.sort(Comparator.comparing(Finding::answered).thenComparing(Finding::sort));
         return new Shift(
                 page,
                 job,

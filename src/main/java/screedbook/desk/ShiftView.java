@@ -19,7 +19,7 @@ import screedbook.tally.Due;
 
 /** The shift: entries newest first on the left, what they come to and what is due on the right, the strip below. */
 final class ShiftView {
-    private static final int SIDE = 25;
+    private static final int SIDE = 20;
     private static final int STRIP = 5;
 
     private ShiftView() {}
@@ -29,7 +29,7 @@ final class ShiftView {
 
     static void draw(Model model, Screen.Log log, Frame frame) {
         boolean side = frame.width() >= 60;
-        int left = side ? frame.width() - SIDE - 2 : frame.width();
+        int left = side ? frame.width() - SIDE - 1 : frame.width();
         int strip = frame.rows() >= 18 ? STRIP + Math.max(0, Math.min(5, (frame.rows() - 20) / 4)) : 0;
         list(model, log, frame, left, frame.rows() - strip);
         if (strip > 0) {
@@ -49,7 +49,7 @@ final class ShiftView {
         y = uncounted(model, frame, width, y);
         for (int i = first; i < all.size() && y < end; i++) {
             Standing<?> each = all.get(all.size() - 1 - i);
-            for (Row line : told(model, each, i == at, width - 8)) {
+            for (Row line : told(model, each, i == at, width - 7)) {
                 if (y < end) {
                     line(frame, y++, width, line);
                 }
@@ -80,7 +80,7 @@ final class ShiftView {
             frame.pen().put(0, y, ">", Style.CHOSEN);
         }
         frame.pen().put(1, y, line.time(), line.chosen() ? Style.CHOSEN : Style.FAINT);
-        frame.pen().put(7, y, Frame.cut(line.text(), width - 8), line.chosen() ? Style.CHOSEN : line.style());
+        frame.pen().put(7, y, Frame.cut(line.text(), width - 7), line.chosen() ? Style.CHOSEN : line.style());
     }
 
     private static List<Row> told(Model model, Standing<?> each, boolean chosen, int width) {
@@ -159,7 +159,7 @@ final class ShiftView {
         lines.add(new Side("", Style.PLAIN));
         lines.add(new Side("due", Style.PLAIN));
         for (Due due : model.shift().totals().dues()) {
-            lines.add(new Side("  " + due.what() + " " + due.when(), due.now() ? Style.DUE : Style.PLAIN));
+            due(due, lines);
         }
         lines.add(new Side("", Style.PLAIN));
         lines.add(new Side("to answer", Style.PLAIN));
@@ -172,16 +172,29 @@ final class ShiftView {
             }
         }
         if (model.shift().open().isEmpty()) {
-            lines.add(new Side("  nothing", Style.PLAIN));
+            lines.add(new Side(" nothing", Style.PLAIN));
         }
         state(model, lines);
         return lines;
     }
 
+    /** In one line where it fits, else the hour or count under the name. */
+    private static void due(Due due, List<Side> lines) {
+        Style style = due.now() ? Style.DUE : Style.PLAIN;
+        String text = " " + due.what() + " " + due.when();
+        if (text.length() < SIDE) {
+            lines.add(new Side(text, style));
+        } else {
+            lines.add(new Side(" " + due.what(), style));
+            lines.add(new Side("   " + due.when(), style));
+        }
+    }
+
     private static void state(Model model, List<Side> lines) {
         lines.add(new Side("", Style.PLAIN));
         if (!model.halfTyped().isEmpty()) {
-            lines.add(new Side("half typed: " + Update.names(model.halfTyped()), Style.DUE));
+            lines.add(new Side("half typed:", Style.DUE));
+            lines.add(new Side(" " + Update.names(model.halfTyped()), Style.DUE));
         }
         if (!model.shift().writable()) {
             lines.add(new Side("to look at only", Style.ALERT));

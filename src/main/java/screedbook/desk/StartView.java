@@ -68,7 +68,7 @@ final class StartView {
 
     private static void shifts(Model model, Screen.Start start, Frame frame, int from) {
         int y = from;
-        frame.pen().put(1, y++, model.shifts().isEmpty() ? "no shift yet" : "shifts", Style.STRONG);
+        frame.pen().put(1, y++, heading(model), Style.STRONG);
         int rows = Math.max(1, frame.bottom() - CAUTIONS.size() - 1 - y);
         int top = start.walk().top(rows, model.shifts().size());
         for (int i = top; i < model.shifts().size() && i < top + rows; i++) {
@@ -78,6 +78,13 @@ final class StartView {
                     + " lines  " + row.who();
             frame.pen().put(1, y++, Frame.cut(Shown.text(text), frame.width() - 2), on ? Style.CHOSEN : Style.PLAIN);
         }
+    }
+
+    private static String heading(Model model) {
+        if (model.writing() && model.shifts().isEmpty()) {
+            return "reading the job";
+        }
+        return model.shifts().isEmpty() ? "no shift yet" : "shifts";
     }
 
     private static void cautions(Frame frame) {
