@@ -43,10 +43,14 @@ final class Frame {
         return top() + rows();
     }
 
+    /** Drawn over the body, so that no body runs into it however small the window is. */
     void draw() {
         head();
         rule(1);
         rule(pen.height() - 2);
+        if (model.top() instanceof Screen.Log) {
+            ShiftView.join(this);
+        }
         notice();
         foot();
     }
@@ -98,16 +102,18 @@ final class Frame {
 
     private void foot() {
         pen.fill(0, pen.height() - 1, width(), 1, ' ', Style.KEYLINE);
-        pen.put(1, pen.height() - 1, fitting(KeyTable.foot(model.top().place()), width() - 2), Style.KEYLINE);
+        pen.put(1, pen.height() - 1, fitting(model.top().place(), width() - 2), Style.KEYLINE);
     }
 
-    /** Whole keys only: what does not fit is left to the help. */
-    private static String fitting(String text, int width) {
-        if (text.length() <= width) {
+    /** Whole keys only: what does not fit is left to the help, whose own key is always there. */
+    private static String fitting(Place place, int width) {
+        String text = KeyTable.foot(place);
+        String help = KeyTable.helpKey(place);
+        if (text.length() <= width || help.isEmpty()) {
             return text;
         }
-        int at = text.lastIndexOf("  ", Math.max(0, width - 8));
-        return (at < 0 ? "" : text.substring(0, at) + "  ") + "? keys";
+        int at = text.lastIndexOf("  ", Math.max(0, width - help.length() - 2));
+        return (at < 0 ? "" : text.substring(0, at) + "  ") + help;
     }
 
     static String cut(String text, int width) {

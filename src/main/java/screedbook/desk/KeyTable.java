@@ -56,6 +56,15 @@ public final class KeyTable {
         return String.join("  ", words);
     }
 
+    /** {@code ? keys}; empty where no help is. */
+    static String helpKey(Place place) {
+        return at(place).stream()
+                .filter(r -> r.foot().equals("keys"))
+                .map(r -> r.key() + " " + r.foot())
+                .findFirst()
+                .orElse("");
+    }
+
     private static List<Row> rows() {
         List<Row> rows = new ArrayList<>();
         start(rows);
@@ -217,6 +226,7 @@ public final class KeyTable {
                 ListKeys::kind));
         to.add(row(
                 Place.KINDS, "1-9", "", "key an entry of the kind with this number", digits(), ListKeys::kindByNumber));
+        to.add(help(Place.KINDS));
         to.add(esc(Place.KINDS));
         to.add(scroll(Place.ENTRY));
         to.add(row(Place.ENTRY, "a", "amend", "amend it, or remark on it", c("a"), ListKeys::amend));
@@ -249,7 +259,9 @@ public final class KeyTable {
                 "open the entry walked to",
                 code(Key.Code.ENTER),
                 ListKeys::workedEntry));
+        to.add(help(Place.WORKING));
         to.add(esc(Place.WORKING));
+        to.add(help(Place.PICTURES));
         to.add(esc(Place.PICTURES));
         to.add(row(
                 Place.CLOSING,
@@ -259,6 +271,7 @@ public final class KeyTable {
                 code(Key.Code.ENTER),
                 (m, k) -> ShiftKeys.closing(m)));
         to.add(scroll(Place.CLOSING));
+        to.add(help(Place.CLOSING));
         to.add(esc(Place.CLOSING));
         to.add(row(
                 Place.SEARCH,
@@ -268,6 +281,7 @@ public final class KeyTable {
                 code(Key.Code.ENTER),
                 ListKeys::searchEnter));
         to.add(walk(Place.SEARCH));
+        to.add(helpWhileTyping(Place.SEARCH));
         to.add(esc(Place.SEARCH));
         to.add(row(
                 Place.FOLDER,
@@ -276,6 +290,7 @@ public final class KeyTable {
                 "go on in a new file in this folder",
                 code(Key.Code.ENTER),
                 ListKeys::folderEnter));
+        to.add(helpWhileTyping(Place.FOLDER));
         to.add(esc(Place.FOLDER));
         to.add(scroll(Place.HELP));
         to.add(esc(Place.HELP));
@@ -332,6 +347,17 @@ public final class KeyTable {
                 "keys",
                 "what the keys do here",
                 c("?"),
+                (m, k) -> Step.of(m.push(new Screen.Help(place, 0))));
+    }
+
+    /** Where {@code ?} may be a character of what is typed. */
+    private static Row helpWhileTyping(Place place) {
+        return row(
+                place,
+                "Ctrl-K",
+                "keys",
+                "what the keys do here",
+                ctrl("k"),
                 (m, k) -> Step.of(m.push(new Screen.Help(place, 0))));
     }
 

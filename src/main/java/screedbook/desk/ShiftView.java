@@ -28,8 +28,13 @@ final class ShiftView {
     private record Row(String time, String text, Style style, boolean chosen) {}
 
     static void draw(Model model, Screen.Log log, Frame frame) {
+<<<<<<< Updated upstream
         boolean side = frame.width() >= 60;
         int left = side ? frame.width() - SIDE - 1 : frame.width();
+=======
+        boolean side = sided(frame);
+        int left = side ? parting(frame) : frame.width();
+>>>>>>> Stashed changes
         int strip = frame.rows() >= 18 ? STRIP + Math.max(0, Math.min(5, (frame.rows() - 20) / 4)) : 0;
         list(model, log, frame, left, frame.rows() - strip);
         if (strip > 0) {
@@ -37,6 +42,23 @@ final class ShiftView {
         }
         if (side) {
             side(model, frame, left);
+        }
+    }
+
+    private static boolean sided(Frame frame) {
+        return frame.width() >= 60;
+    }
+
+    /** The column of the line between the entries and the side. */
+    private static int parting(Frame frame) {
+        return frame.width() - SIDE - 2;
+    }
+
+    /** Where the line between the entries and the side meets the rules. */
+    static void join(Frame frame) {
+        if (sided(frame)) {
+            frame.pen().put(parting(frame), frame.top() - 1, "┬", Style.RULE);
+            frame.pen().put(parting(frame), frame.bottom(), "┴", Style.RULE);
         }
     }
 
@@ -138,10 +160,6 @@ final class ShiftView {
     private static void side(Model model, Frame frame, int x) {
         for (int y = frame.top(); y < frame.bottom(); y++) {
             frame.pen().put(x, y, "│", Style.RULE);
-        }
-        frame.pen().put(x, frame.top() - 1, "┬", Style.RULE);
-        if (model.notice().text().isEmpty()) {
-            frame.pen().put(x, frame.bottom(), "┴", Style.RULE);
         }
         int y = frame.top();
         for (Side line : sideLines(model)) {

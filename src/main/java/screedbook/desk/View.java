@@ -11,9 +11,11 @@ public final class View {
             return pen.done();
         }
         Frame frame = new Frame(pen, model);
-        frame.draw();
         body(model, frame);
-        return pen.done();
+        frame.draw();
+        Canvas drawn = pen.done();
+        boolean covered = drawn.cursorY() < frame.top() || drawn.cursorY() >= frame.bottom();
+        return covered ? pen.cursor(-1, -1).done() : drawn;
     }
 
     private static void body(Model model, Frame frame) {

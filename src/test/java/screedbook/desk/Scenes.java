@@ -1,5 +1,6 @@
 package screedbook.desk;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
@@ -25,12 +26,19 @@ final class Scenes {
             Map.entry("pull", "B"),
             Map.entry("lift", "2"));
 
+    private static final Map<String, Model> MODELS = new HashMap<>();
+
     private Scenes() {}
 
     /** One screen: its name, its size, and the desk with it on top. */
     record Scene(String name, int width, int height, Supplier<DeskRig> desk) {
         Scene(String name, Supplier<DeskRig> desk) {
             this(name, 80, 24, desk);
+        }
+
+        /** The desk of the scene as a value, keyed once for all tests that do not key on. */
+        Model model() {
+            return MODELS.computeIfAbsent(name, n -> desk.get().model());
         }
 
         @Override
@@ -98,7 +106,7 @@ final class Scenes {
                 new Scene("entry-amended", () -> amended().keys("<enter>")),
                 new Scene("entry-struck", () -> struck().keys("<enter>")),
                 new Scene("entry-outside", () -> cold().keys("<down><enter>")),
-                new Scene("shift-corrected", Scenes::struck),
+                new Scene("shift-corrected", () -> struck().keys("<up>")),
                 new Scene("pictures", () -> night().keys("p")),
                 new Scene("pictures-empty", () -> DeskRig.open().keys("p")),
                 new Scene("before-closing", () -> night().keys("c")),
@@ -113,7 +121,13 @@ final class Scenes {
                 new Scene("help-form", () -> night().keys("t<C-k>")),
                 new Scene("help-entry", () -> night().keys("<down><enter>?")),
                 new Scene("help-findings", () -> night().keys("f?")),
-                new Scene("help-totals", () -> night().keys("y?")));
+                new Scene("help-totals", () -> night().keys("y?")),
+                new Scene("help-kinds", () -> night().keys("m?")),
+                new Scene("help-working", () -> night().keys("y<enter>?")),
+                new Scene("help-pictures", () -> night().keys("p?")),
+                new Scene("help-closing", () -> night().keys("c?")),
+                new Scene("help-search", () -> night().keys("/<C-k>")),
+                new Scene("help-folder", () -> night().keys("<C-f><C-k>")));
     }
 
     static Scene named(String name) {
