@@ -1,6 +1,6 @@
 package screedbook.desk;
 
-import java.time.format.DateTimeFormatter;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -10,8 +10,6 @@ import screedbook.entry.Shown;
 
 /** What stands around every screen: the heading, the rules, the sentence and the keys at the foot. */
 final class Frame {
-    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
-
     private final Canvas.Pen pen;
     private final Model model;
 
@@ -85,7 +83,10 @@ final class Frame {
 
     /** {@code 3 Jun 2026 night}. */
     static String named(ShiftId shift) {
-        return DATE.format(shift.date()) + " " + shift.word();
+        LocalDate date = shift.date();
+        String month = date.getMonth().name();
+        return date.getDayOfMonth() + " " + month.charAt(0) + month.substring(1, 3).toLowerCase(Locale.ROOT) + " "
+                + date.getYear() + " " + shift.word();
     }
 
     void rule(int y) {

@@ -3,7 +3,9 @@ package screedbook.desk;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BiFunction;
 import java.util.function.Predicate;
 import screedbook.entry.Kind;
@@ -26,23 +28,22 @@ public final class KeyTable {
             Predicate<Key> struck,
             BiFunction<Model, Key, Step> act) {}
 
-    private static final List<Row> ROWS = rows();
+    /** Made when first asked for: the first screen does not wait for the keys of the others. */
+    private static final Map<Place, List<Row>> ROWS = new ConcurrentHashMap<>();
 
     private KeyTable() {}
 
     /** All keys in the order of the help. */
     public static List<Row> all() {
-        return ROWS;
+        return Arrays.stream(Place.values()).flatMap(p -> at(p).stream()).toList();
     }
 
     static List<Row> at(Place place) {
-        return ROWS.stream().filter(r -> r.place() == place).toList();
+        return ROWS.computeIfAbsent(place, KeyTable::rows);
     }
 
     static Optional<Row> find(Place place, Key key) {
-        return ROWS.stream()
-                .filter(r -> r.place() == place && r.struck().test(key))
-                .findFirst();
+        return at(place).stream().filter(r -> r.struck().test(key)).findFirst();
     }
 
     /** The foot of a screen. */
@@ -65,13 +66,15 @@ public final class KeyTable {
                 .orElse("");
     }
 
-    private static List<Row> rows() {
+    private static List<Row> rows(Place place) {
         List<Row> rows = new ArrayList<>();
-        start(rows);
-        shift(rows);
-        form(rows);
-        lists(rows);
-        return List.copyOf(rows);
+        switch (place) {
+            case START -> start(rows);
+            case SHIFT -> shift(rows);
+            case FORM -> form(rows);
+            default -> lists(rows);
+        }
+        return rows.stream().filter(r -> r.place() == place).toList();
     }
 
     private static void start(List<Row> to) {

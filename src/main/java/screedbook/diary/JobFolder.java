@@ -32,6 +32,10 @@ import screedbook.job.Agreed;
 /** The folder of a job on the disk, as the record's form lays it out. */
 public final class JobFolder {
     private static final String[] SHIPPED = {"README.txt", "job.json", "people.json"};
+    private static final Comparator<FileName.Diary> ORDER = Comparator.comparing(FileName.Diary::shift)
+            .thenComparing(FileName.Diary::book)
+            .thenComparing(FileName.Diary::revision)
+            .thenComparing(name -> name.name().segment());
 
     private final Path folder;
     private final List<Path> diaries;
@@ -110,6 +114,16 @@ public final class JobFolder {
         return shifts;
     }
 
+    /** What the list of shifts shows, oldest shift first. */
+    public Map<ShiftId, Glance> glances() {
+        Map<ShiftId, Map<FileName.Diary, Path>> shifts = new TreeMap<>();
+        files().forEach((name, path) -> shifts.computeIfAbsent(name.shift(), shift -> new TreeMap<>(ORDER))
+                .put(name, path));
+        Map<ShiftId, Glance> glances = new TreeMap<>();
+        shifts.forEach((shift, files) -> glances.put(shift, Glance.at(files)));
+        return glances;
+    }
+
     /** A shift with all its books; what is damaged is told and stops nothing. */
     public ShiftRead shift(ShiftId shift) {
         Map<String, Map<FileName.Diary, Path>> books = new LinkedHashMap<>();
@@ -129,20 +143,13 @@ public final class JobFolder {
 
     /** Every diary file with its path, by shift, book, revision and segment; the first folder that has a name counts. */
     Map<FileName.Diary, Path> files() {
-        Map<FileName.Diary, Path> found = new LinkedHashMap<>();
+        Map<FileName.Diary, Path> found = new TreeMap<>(ORDER);
         for (Path diary : GoesOn.followed(diaries)) {
             for (String text : names(diary)) {
                 FileName.diary(text).ifPresent(name -> found.putIfAbsent(name, diary.resolve(text)));
             }
         }
-        Map<FileName.Diary, Path> sorted = new LinkedHashMap<>();
-        found.keySet().stream()
-                .sorted(Comparator.comparing(FileName.Diary::shift)
-                        .thenComparing(FileName.Diary::book)
-                        .thenComparing(FileName.Diary::revision)
-                        .thenComparing(name -> name.name().segment()))
-                .forEach(name -> sorted.put(name, found.get(name)));
-        return sorted;
+        return found;
     }
 
     private static List<String> names(Path diary) {

@@ -116,19 +116,13 @@ final class JobText {
     }
 
     private static void inside(Object value, String path, Inside look) {
-        if (value instanceof Record record && isJobs(record)) {
+        if (value instanceof Record record && Fields.areIn(record.getClass())) {
             look.look(record, path);
         } else if (value instanceof List<?> list) {
             for (int i = 0; i < list.size(); i++) {
                 inside(list.get(i), path + "[" + i + "]", look);
             }
         }
-    }
-
-    /** Records that are groups of blanks; a station or an amount is one value. */
-    private static boolean isJobs(Record record) {
-        return Arrays.stream(record.getClass().getRecordComponents())
-                .anyMatch(component -> component.isAnnotationPresent(Blank.class));
     }
 
     /** A job has one system of units; a key of the other one is told. */
@@ -213,9 +207,7 @@ final class JobText {
             keys.add(field.key(UnitSystem.US));
             keys.add(field.key(UnitSystem.METRIC));
             Class<?> inner = field.element().orElse(field.type());
-            boolean group = inner.isRecord()
-                    && Arrays.stream(inner.getRecordComponents()).anyMatch(c -> c.isAnnotationPresent(Blank.class));
-            if (group) {
+            if (Fields.areIn(inner)) {
                 keys(inner.asSubclass(Record.class), keys);
             }
         }

@@ -154,7 +154,11 @@ final class LineText {
         unknown.retainAll(entry.unknown());
         unknown.retainAll(aside.unknown());
         unknown.remove("prev");
-        entry.unknown().stream().filter(key -> key.matches(".*[.\\[].*")).forEach(unknown::add);
+        for (String key : entry.unknown()) {
+            if (key.indexOf('.') >= 0 || key.indexOf('[') >= 0) {
+                unknown.add(key);
+            }
+        }
         return List.copyOf(unknown);
     }
 

@@ -29,7 +29,19 @@ import screedbook.unit.UnitSystem;
 public final class Fields {
     private static final Map<Class<?>, List<Field>> SEEN = new ConcurrentHashMap<>();
 
+    private static final Map<Class<?>, Boolean> GROUPS = new ConcurrentHashMap<>();
+
     private Fields() {}
+
+    /** Whether a class is a record of blanks; a station or an amount is one value. */
+    public static boolean areIn(Class<?> type) {
+        return type.isRecord() && GROUPS.computeIfAbsent(type, Fields::hasBlank);
+    }
+
+    private static boolean hasBlank(Class<?> type) {
+        return Arrays.stream(type.getRecordComponents())
+                .anyMatch(component -> component.isAnnotationPresent(Blank.class));
+    }
 
     /** The blanks of a record class in the order of its components, groups opened. */
     public static List<Field> of(Class<? extends Record> type) {

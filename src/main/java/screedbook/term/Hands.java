@@ -24,6 +24,7 @@ import screedbook.desk.Effect;
 import screedbook.desk.Msg;
 import screedbook.diary.Book;
 import screedbook.diary.BookRead;
+import screedbook.diary.Glance;
 import screedbook.diary.JobFolder;
 import screedbook.diary.JobRead;
 import screedbook.diary.Opened;
@@ -154,21 +155,14 @@ final class Hands {
                     : Optional.of(revisions.get(revisions.size() - 1).job());
         }
         List<Msg.Row> rows = new ArrayList<>();
-        for (ShiftId id : shelf.shifts()) {
-            rows.add(0, row(id));
-        }
+        shelf.folder().glances().forEach((id, glance) -> rows.add(0, row(id, glance)));
         return new Msg.Folder(job, troubles, List.copyOf(rows));
     }
 
-    private Msg.Row row(ShiftId id) {
-        Day day = shelf.folder().shift(id).day();
-        String by = day.opening().map(o -> o.line().who()).orElse("");
-        String since = day.opening().map(o -> Moment.clock(o.line().keyed())).orElse("?");
-        return new Msg.Row(
-                id,
-                day.closed() ? "closed" : "open since " + since,
-                day.written().size(),
-                by);
+    private static Msg.Row row(ShiftId id, Glance glance) {
+        String by = glance.opening().map(Line::who).orElse("");
+        String since = glance.opening().map(o -> Moment.clock(o.keyed())).orElse("?");
+        return new Msg.Row(id, glance.closed() ? "closed" : "open since " + since, glance.lines(), by);
     }
 
     private Msg lookAt(ShiftId id) {
