@@ -28,13 +28,8 @@ final class ShiftView {
     private record Row(String time, String text, Style style, boolean chosen) {}
 
     static void draw(Model model, Screen.Log log, Frame frame) {
-<<<<<<< Updated upstream
-        boolean side = frame.width() >= 60;
-        int left = side ? frame.width() - SIDE - 1 : frame.width();
-=======
         boolean side = sided(frame);
         int left = side ? parting(frame) : frame.width();
->>>>>>> Stashed changes
         int strip = frame.rows() >= 18 ? STRIP + Math.max(0, Math.min(5, (frame.rows() - 20) / 4)) : 0;
         list(model, log, frame, left, frame.rows() - strip);
         if (strip > 0) {
@@ -51,7 +46,7 @@ final class ShiftView {
 
     /** The column of the line between the entries and the side. */
     private static int parting(Frame frame) {
-        return frame.width() - SIDE - 2;
+        return frame.width() - SIDE - 1;
     }
 
     /** Where the line between the entries and the side meets the rules. */

@@ -86,8 +86,10 @@ class SizesTest {
                 throw new AssertionError(as + ": the frame is drawn over\n" + canvas.text());
             }
         }
+        int parting = canvas.row(1).indexOf('┬');
+        assertThat(parting >= 0).as(as + ": a side").isEqualTo(side);
         for (int y = 2; side && y < height - 2; y++) {
-            if (canvas.at(width - 27, y) != '│') {
+            if (canvas.at(parting, y) != '│') {
                 throw new AssertionError(as + ": the list runs into the side\n" + canvas.text());
             }
         }
