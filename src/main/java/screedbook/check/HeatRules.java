@@ -176,7 +176,7 @@ final class HeatRules {
             marks.add(new Mark(
                     Look.refs(run),
                     run.size() + " temperatures " + where + " in a row are " + Figures.text(heat),
-                    asked.says(),
+                    Look.told(asked),
                     asked.citation(),
                     "fewer than " + asked.count().toPlainString() + " equal ones in a row"));
         }

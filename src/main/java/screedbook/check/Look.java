@@ -9,6 +9,7 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
@@ -276,6 +277,18 @@ final class Look {
                 .filter(Asked::sure)
                 .findFirst()
                 .or(() -> all.stream().findFirst());
+    }
+
+    /** What a sheet asks for, as it stands in the middle of a line. */
+    static String told(Asked asked) {
+        String says = asked.says();
+        String bare = says.endsWith(".") ? says.substring(0, says.length() - 1) : says;
+        return bare.substring(0, 1).toLowerCase(Locale.ROOT) + bare.substring(1);
+    }
+
+    /** {@code 1 load}, {@code 2 loads}. */
+    static String loads(int count) {
+        return count + (count == 1 ? " load" : " loads");
     }
 
     /**

@@ -211,7 +211,7 @@ final class PlanRules {
                 first.ref(),
                 "the joint of pull " + pull.name() + " at " + edge.text() + " is "
                         + new Amount(nearest, edge.unit()).text() + " from the nearest final lane line",
-                asked.says(),
+                Look.told(asked),
                 asked.citation(),
                 "a joint on a lane line; the job does not say where the wheel paths are");
     }
@@ -226,7 +226,7 @@ final class PlanRules {
                                     asked.sure() ? null : Sort.LOOK_AGAIN,
                                     List.of(first.ref()),
                                     "lift " + lift.number() + " was placed on " + date(job, first),
-                                    asked.says(),
+                                    Look.told(asked),
                                     asked.citation(),
                                     "a date on which the clause has it placed",
                                     "")));
@@ -249,8 +249,8 @@ final class PlanRules {
                 .map(asked -> List.of(new Mark(
                         asked.sure() ? null : Sort.LOOK_AGAIN,
                         List.of(first.ref()),
-                        laid.size() + " loads placed and no note tagged uncompacted mat",
-                        asked.says(),
+                        Look.loads(laid.size()) + " placed and no note tagged uncompacted mat",
+                        Look.told(asked),
                         asked.citation(),
                         "a note tagged uncompacted mat in each sublot",
                         "")))

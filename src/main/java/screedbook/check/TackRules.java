@@ -233,7 +233,7 @@ final class TackRules {
                                 List.of(t.ref()),
                                 "tack" + place(t.entry()) + " diluted"
                                         + parts(t.entry().product()),
-                                a.says(),
+                                Look.told(a),
                                 a.citation(),
                                 "undiluted, or dilution allowed for the product in the job",
                                 "")));
@@ -245,8 +245,8 @@ final class TackRules {
     private static String parts(Tack.Product p) {
         return p.emulsionParts() == null || p.waterParts() == null
                 ? ", ratio not noted"
-                : ", " + p.emulsionParts().toPlainString() + " parts emulsion to "
-                        + p.waterParts().toPlainString() + " parts water";
+                : ", emulsion to water " + p.emulsionParts().toPlainString() + ":"
+                        + p.waterParts().toPlainString();
     }
 
     private static List<Mark> ratio(Look look) {
@@ -342,7 +342,7 @@ final class TackRules {
                                 List.of(first.ref()),
                                 "pull " + where.pull() + (where.lift() == null ? "" : " lift " + where.lift())
                                         + ": no contact face noted as tacked in this shift",
-                                a.says(),
+                                Look.told(a),
                                 a.citation(),
                                 "a tack entry with the contact face",
                                 "")));
@@ -429,7 +429,7 @@ final class TackRules {
                         a.sure() ? null : Sort.LOOK_AGAIN,
                         List.of(first.ref()),
                         "tack samples noted on this project: " + taken,
-                        a.says(),
+                        Look.told(a),
                         a.citation(),
                         "at least " + a.count().toPlainString() + ", with its seal",
                         "")))
@@ -452,7 +452,7 @@ final class TackRules {
                                 a.sure() ? null : Sort.LOOK_AGAIN,
                                 List.of(t.ref()),
                                 (product == null ? "tack without a product" : product) + ": residue not in the job",
-                                a.says(),
+                                Look.told(a),
                                 a.citation(),
                                 "the residue of the product in the job",
                                 "")));

@@ -317,7 +317,10 @@ final class TicketRules {
         Closing.Theirs theirs = closing.get().entry().theirs();
         if (theirs.theirLoads() != null && theirs.theirLoads() != ours.get().loads()) {
             marks.add(count(
-                    closing.get(), theirs.theirLoads() + " loads", ours.get().loads() + " loads", ""));
+                    closing.get(),
+                    Look.loads(theirs.theirLoads()),
+                    Look.loads(ours.get().loads()),
+                    ""));
         }
         Amount received = ours.get().received();
         if (theirs.their() != null && theirs.their().compareTo(received) != 0) {

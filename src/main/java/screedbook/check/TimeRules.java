@@ -206,7 +206,7 @@ final class TimeRules {
                 .filter(n -> !laid.isEmpty())
                 .map(n -> new Mark(
                         List.of(n.ref(), laid.get(0).ticket().ref()),
-                        "no work noted, and " + laid.size() + (laid.size() == 1 ? " load" : " loads") + " placed",
+                        "no work noted, and " + Look.loads(laid.size()) + " placed",
                         "on a shift without work nothing is placed",
                         "common practice",
                         "one of the two struck"))

@@ -166,7 +166,7 @@ final class WeatherRules {
 
     private static String more(List<Standing<Ticket>> loads) {
         int others = loads.size() - 1;
-        return others == 0 ? "" : " and " + others + (others == 1 ? " load" : " loads") + " after it";
+        return others == 0 ? "" : " and " + Look.loads(others) + " after it";
     }
 
     private static List<Mark> start(Look look) {

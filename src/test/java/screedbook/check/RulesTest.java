@@ -474,7 +474,7 @@ class RulesTest {
                 "their-count",
                 "",
                 Sort.DOES_NOT_ADD_UP,
-                "contractor's count 2 loads, kept here 1 loads",
+                "contractor's count 2 loads, kept here 1 load",
                 s -> s.load("21:00", "1001", "").at("22:00", "closing their_loads=2"),
                 s -> s.load("21:00", "1001", "").at("22:00", "closing their_loads=1"));
         rule(
@@ -552,7 +552,7 @@ class RulesTest {
                 "tack-diluted",
                 "75",
                 Sort.OUTSIDE,
-                "diluted, 1 parts emulsion to 1 parts water",
+                "diluted, emulsion to water 1:1",
                 s -> s.at("20:00", SHOT + "after_gal=430 emulsion_parts=1 water_parts=1"),
                 s -> s.at(
                         "20:00", SHOT.replace("CSS-1h", "Dilutable") + "after_gal=430 emulsion_parts=1 water_parts=1"));
@@ -795,7 +795,7 @@ class RulesTest {
                 "uncompacted-mat",
                 "",
                 Sort.MISSING,
-                "1 loads placed and no note tagged uncompacted mat",
+                "1 load placed and no note tagged uncompacted mat",
                 Shift.night(Map.of("thermal", "handheld-camera")).load("21:00", "1001", ""),
                 Shift.night(Map.of("thermal", "handheld-camera"))
                         .load("21:00", "1001", "")
