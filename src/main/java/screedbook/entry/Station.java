@@ -1,6 +1,7 @@
 package screedbook.entry;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -24,9 +25,9 @@ public record Station(String text) {
         return new Station(text);
     }
 
-    /** The station at a distance along the line, in feet or metres. */
+    /** The station at a distance along the line, in feet or metres, to a thousandth. */
     public static Station at(BigDecimal distance, StationBase base) {
-        BigDecimal whole = distance.abs();
+        BigDecimal whole = distance.scale() > 3 ? distance.abs().setScale(3, RoundingMode.HALF_UP) : distance.abs();
         BigDecimal[] parts = whole.divideAndRemainder(BigDecimal.valueOf(base.length()));
         String rest = parts[1].toPlainString();
         int point = rest.indexOf('.');
