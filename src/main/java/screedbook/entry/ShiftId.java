@@ -1,5 +1,6 @@
 package screedbook.entry;
 
+import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -25,7 +26,11 @@ public record ShiftId(LocalDate date, String word) implements Comparable<ShiftId
             throw new IllegalArgumentException(
                     "\"" + text + "\" names no shift; right would be 2026-06-03-day, -night or -extra-2");
         }
-        return new ShiftId(LocalDate.parse(matcher.group(1)), matcher.group(2));
+        try {
+            return new ShiftId(LocalDate.parse(matcher.group(1)), matcher.group(2));
+        } catch (DateTimeException e) {
+            throw new IllegalArgumentException("\"" + text + "\" names a date that does not exist", e);
+        }
     }
 
     /** By date, then day, extra, night. */
