@@ -1,7 +1,7 @@
 package screedbook.entry;
 
 /**
- * Text from a file or a key made safe to look at: control, C1, bidi, zero-width and lone-surrogate characters stand as
+ * Text from a file or a key made safe to look at: control, C1, bidi, zero-width and lone-surrogate characters, and spaces that are not the common one, stand as
  * {@code <U+202E>}. Everything that goes to a screen, a page or an error line passes here.
  */
 public final class Shown {
@@ -31,7 +31,7 @@ public final class Shown {
         return out.toString();
     }
 
-    /** Whether a character has no shape of its own or can drive a terminal. */
+    /** Whether a character has no shape of its own or can drive a terminal; of the spaces only the common one is seen. */
     public static boolean hidden(int c) {
         return switch (Character.getType(c)) {
             case Character.CONTROL,
@@ -41,15 +41,23 @@ public final class Shown {
                     Character.PARAGRAPH_SEPARATOR,
                     Character.UNASSIGNED,
                     Character.PRIVATE_USE -> true;
-            default ->
-                c == 0x3164
-                        || c == 0xFFA0
-                        || c == 0x115F
-                        || c == 0x1160
-                        || c == 0x2800
-                        || c == 0x034F
-                        || (c >= 0xFE00 && c <= 0xFE0F)
-                        || (c >= 0xE0100 && c <= 0xE01EF);
+            case Character.SPACE_SEPARATOR -> c != ' ';
+            default -> c > 0xFF && shapeless(c);
         };
+    }
+
+    /** Letters, marks and symbols that are drawn as nothing: the fillers, the joiner, the selectors, an empty cell. */
+    private static boolean shapeless(int c) {
+        return c == 0x034F
+                || c == 0x115F
+                || c == 0x1160
+                || c == 0x17B4
+                || c == 0x17B5
+                || (c >= 0x180B && c <= 0x180F)
+                || c == 0x2800
+                || c == 0x3164
+                || (c >= 0xFE00 && c <= 0xFE0F)
+                || c == 0xFFA0
+                || (c >= 0xE0100 && c <= 0xE01EF);
     }
 }
