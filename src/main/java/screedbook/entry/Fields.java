@@ -1,26 +1,19 @@
 package screedbook.entry;
 
-import java.lang.reflect.Constructor;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
-import java.time.LocalDate;
-import java.time.LocalTime;
 import java.time.OffsetDateTime;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import screedbook.unit.Amount;
 import screedbook.unit.Measure;
-import screedbook.unit.UnitSystem;
 
 /**
  * Records read as blanks: any record whose components carry a {@link Blank} turns into plain values (text, decimal
@@ -65,7 +58,7 @@ public final class Fields {
         return fields;
     }
 
-    private static Field field(RecordComponent component, Blank blank, List<RecordComponent> path) {
+    static Field field(RecordComponent component, Blank blank, List<RecordComponent> path) {
         Optional<Measure> measure = Arrays.stream(blank.measure()).findFirst();
         String name = snake(component.getName()) + (component.getType() == Station.class ? "_sta" : "");
         return new Field(
@@ -138,215 +131,6 @@ public final class Fields {
      * whose blank is always due and is absent is no slip here.
      */
     public static <R extends Record> Built<R> build(Class<R> type, Map<String, Object> values) {
-        Reading reading = new Reading(values);
-        R value = type.cast(reading.record(type, "", values));
-        return new Built<>(value, List.copyOf(reading.slips), List.copyOf(reading.unknown));
-    }
-
-    /**
-     * How a record class is made, looked up once: its component types, the blank of each component (none for a group),
-     * and its constructor.
-     */
-    private record Shape(Class<?>[] types, List<Optional<Field>> fields, Constructor<?> constructor) {
-        private static final Map<Class<?>, Shape> SHAPES = new ConcurrentHashMap<>();
-
-        static Shape of(Class<?> type) {
-            return SHAPES.computeIfAbsent(type, Shape::read);
-        }
-
-        private static Shape read(Class<?> type) {
-            RecordComponent[] components = type.getRecordComponents();
-            Class<?>[] types = new Class<?>[components.length];
-            List<Optional<Field>> fields = new ArrayList<>();
-            for (int i = 0; i < components.length; i++) {
-                RecordComponent component = components[i];
-                types[i] = component.getType();
-                fields.add(Optional.ofNullable(component.getAnnotation(Blank.class))
-                        .map(blank -> field(component, blank, List.of(component))));
-            }
-            try {
-                Constructor<?> constructor = type.getDeclaredConstructor(types);
-                constructor.setAccessible(true);
-                return new Shape(types, fields, constructor);
-            } catch (NoSuchMethodException e) {
-                throw new IllegalStateException(type.getName(), e);
-            }
-        }
-    }
-
-    /** One record, and the records inside it, being read. */
-    private static final class Reading {
-        private final List<Built.Slip> slips = new ArrayList<>();
-        private final List<String> unknown = new ArrayList<>();
-
-        Reading(Map<String, Object> values) {}
-
-        Object record(Class<?> type, String path, Map<String, Object> values) {
-            Set<String> claimed = new HashSet<>();
-            Object made = group(type, path, values, claimed);
-            for (String key : values.keySet()) {
-                if (!claimed.contains(key)) {
-                    unknown.add(path + key);
-                }
-            }
-            return made;
-        }
-
-        private Object group(Class<?> type, String path, Map<String, Object> values, Set<String> claimed) {
-            Shape shape = Shape.of(type);
-            Object[] arguments = new Object[shape.types().length];
-            for (int i = 0; i < arguments.length; i++) {
-                arguments[i] = shape.fields().get(i).isEmpty()
-                        ? group(shape.types()[i], path, values, claimed)
-                        : component(shape.fields().get(i).get(), path, values, claimed);
-            }
-            try {
-                return shape.constructor().newInstance(arguments);
-            } catch (ReflectiveOperationException e) {
-                throw new IllegalStateException(type.getName(), e);
-            }
-        }
-
-        private Object component(Field field, String path, Map<String, Object> values, Set<String> claimed) {
-            if (field.measure().isPresent()) {
-                return amount(field, path, values, claimed);
-            }
-            Object seen = values.get(field.name());
-            if (!values.containsKey(field.name())) {
-                return null;
-            }
-            claimed.add(field.name());
-            return value(field.type(), field.element().orElse(null), path + field.name(), seen);
-        }
-
-        private Object amount(Field field, String path, Map<String, Object> values, Set<String> claimed) {
-            Object found = null;
-            for (UnitSystem system : UnitSystem.values()) {
-                String key = field.key(system);
-                if (values.containsKey(key) && claimed.add(key)) {
-                    if (values.get(key) instanceof BigDecimal number) {
-                        found = new Amount(number, field.measure().get().unit(system));
-                    } else {
-                        slip(path + key, values.get(key), "a number");
-                    }
-                }
-            }
-            return found;
-        }
-
-        private Object slip(String path, Object seen, String right) {
-            slips.add(new Built.Slip(path, seen == null ? "null" : Shown.text(seen.toString()), right));
-            return null;
-        }
-
-        private Object value(Class<?> type, Class<?> element, String path, Object seen) {
-            if (type == List.class) {
-                return list(element, path, seen);
-            }
-            if (type == Map.class) {
-                return seen instanceof Map ? seen : slip(path, seen, "an object in braces");
-            }
-            if (type == Integer.class || type == BigDecimal.class) {
-                return number(type, path, seen);
-            }
-            if (type.isRecord() && type != Station.class && type != Ref.class) {
-                return nested(type, path, seen);
-            }
-            return seen instanceof String text ? text(type, path, text) : slip(path, seen, "text in quotation marks");
-        }
-
-        private Object list(Class<?> element, String path, Object seen) {
-            if (!(seen instanceof List<?> list)) {
-                return slip(path, seen, "a list in brackets");
-            }
-            List<Object> made = new ArrayList<>();
-            for (int i = 0; i < list.size(); i++) {
-                Object one = value(element, null, path + "[" + i + "]", list.get(i));
-                if (one != null) {
-                    made.add(one);
-                }
-            }
-            return List.copyOf(made);
-        }
-
-        @SuppressWarnings("unchecked")
-        private Object nested(Class<?> type, String path, Object seen) {
-            return seen instanceof Map
-                    ? record(type, path + ".", (Map<String, Object>) seen)
-                    : slip(path, seen, "an object in braces");
-        }
-
-        private Object number(Class<?> type, String path, Object seen) {
-            if (!(seen instanceof BigDecimal number)) {
-                return slip(path, seen, "a number");
-            }
-            if (type == BigDecimal.class) {
-                return number;
-            }
-            try {
-                return number.intValueExact();
-            } catch (ArithmeticException e) {
-                return slip(path, seen, "a whole number");
-            }
-        }
-
-        private Object text(Class<?> type, String path, String text) {
-            if (type == String.class) {
-                return text;
-            }
-            if (type.isEnum()) {
-                return word(type, path, text);
-            }
-            try {
-                return parsed(type, text);
-            } catch (RuntimeException e) {
-                return slip(path, "\"" + text + "\"", right(type));
-            }
-        }
-
-        private Object word(Class<?> type, String path, String text) {
-            List<String> words = new ArrayList<>();
-            for (Object constant : type.getEnumConstants()) {
-                String word = ((Word) constant).word();
-                if (word.equals(text)) {
-                    return constant;
-                }
-                words.add(word);
-            }
-            return slip(path, "\"" + text + "\"", "one of " + String.join(", ", words));
-        }
-    }
-
-    private static Object parsed(Class<?> type, String text) {
-        if (type == OffsetDateTime.class) {
-            return OffsetDateTime.parse(text);
-        }
-        if (type == LocalDate.class) {
-            return LocalDate.parse(text);
-        }
-        if (type == LocalTime.class) {
-            return LocalTime.parse(text);
-        }
-        if (type == ZoneId.class) {
-            return ZoneId.of(text);
-        }
-        if (type == Station.class) {
-            return Station.of(text);
-        }
-        if (type == Ref.class) {
-            return Ref.of(text);
-        }
-        throw new IllegalStateException("no plain form of " + type);
-    }
-
-    private static String right(Class<?> type) {
-        Map<Class<?>, String> rights = Map.of(
-                OffsetDateTime.class, "a time such as 2026-06-03T21:32:00-06:00",
-                LocalDate.class, "a date such as 2026-06-03",
-                LocalTime.class, "a time such as 21:30",
-                ZoneId.class, "a zone such as America/Denver",
-                Station.class, "a station such as 12+50.5",
-                Ref.class, "an entry such as paver/17");
-        return rights.get(type);
+        return RecordReading.of(type, values);
     }
 }
