@@ -3,17 +3,14 @@ package screedbook.entry;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
 /**
- * A shift as its entries stand after corrections: all books read together by machine time, never reordered within a
- * book.
+ * A shift as its entries stand after corrections: all books read together by machine time, then by the book's name,
+ * never reordered within a book.
  *
  * @param written every line in reading order, with those that are foreign or unreadable
  * @param all every line of ours as it stands, in reading order, struck ones too
@@ -28,7 +25,8 @@ public record Day(ShiftId shift, List<Written> written, List<Standing<?>> all, L
     /** The day made of its books' lines; each list is one book in its own order. */
     public static Day of(ShiftId shift, List<List<Written>> books) {
         List<Written> written = merged(books);
-        return new Corrections(written).day(shift);
+        Corrections corrections = new Corrections(written);
+        return new Day(shift, written, corrections.all(), corrections.adrift());
     }
 
     private static List<Written> merged(List<List<Written>> books) {
@@ -54,8 +52,11 @@ public record Day(ShiftId shift, List<Written> written, List<Standing<?>> all, L
         if (!(mine instanceof Line m)) {
             return true;
         }
-        return other instanceof Line o
-                && m.keyed().toInstant().isBefore(o.keyed().toInstant());
+        if (!(other instanceof Line o)) {
+            return false;
+        }
+        int byClock = m.keyed().toInstant().compareTo(o.keyed().toInstant());
+        return byClock < 0 || (byClock == 0 && m.book().compareTo(o.book()) < 0);
     }
 
     /** The entries of a kind that count, by the time they happened, then book and number. */
@@ -122,114 +123,5 @@ public record Day(ShiftId shift, List<Written> written, List<Standing<?>> all, L
     /** Lines that could not be counted: unreadable or of a kind that this program does not know. */
     public List<Written> uncounted() {
         return written.stream().filter(w -> !(w instanceof Line)).toList();
-    }
-
-    /** Strikes and amendments, applied. */
-    private static final class Corrections {
-        private final List<Written> written;
-        private final Map<Ref, Line> lines = new LinkedHashMap<>();
-        private final Map<Ref, Line> struck = new HashMap<>();
-        private final Map<Ref, List<Line>> amended = new HashMap<>();
-        private final Map<Ref, Map<String, Object>> sets = new HashMap<>();
-        private final List<Line> adrift = new ArrayList<>();
-
-        Corrections(List<Written> written) {
-            this.written = written;
-            for (Written each : written) {
-                if (each instanceof Line line) {
-                    lines.put(line.ref(), line);
-                }
-            }
-        }
-
-        Day day(ShiftId shift) {
-            List<Line> newestFirst = new ArrayList<>(lines.values());
-            java.util.Collections.reverse(newestFirst);
-            newestFirst.forEach(this::strike);
-            newestFirst.forEach(this::amend);
-            List<Standing<?>> all = new ArrayList<>();
-            for (Line line : lines.values()) {
-                all.add(stand(line));
-                if (line.entry() instanceof Answer a && !lines.containsKey(a.of())) {
-                    adrift.add(line);
-                }
-            }
-            return new Day(shift, written, List.copyOf(all), List.copyOf(adrift));
-        }
-
-        /** A strike that is itself struck has no force; the newest are looked at first. */
-        private void strike(Line line) {
-            if (line.entry() instanceof Strike strike && !struck.containsKey(line.ref())) {
-                if (lines.containsKey(strike.of()) && !strike.of().equals(line.ref())) {
-                    struck.put(strike.of(), line);
-                } else {
-                    adrift.add(line);
-                }
-            }
-        }
-
-        private void amend(Line line) {
-            if (!(line.entry() instanceof Amend amend) || struck.containsKey(line.ref())) {
-                return;
-            }
-            if (!lines.containsKey(amend.of()) || amend.of().equals(line.ref())) {
-                adrift.add(line);
-                return;
-            }
-            Map<String, Object> set = new LinkedHashMap<>(amend.set() == null ? Map.of() : amend.set());
-            set.putAll(sets.getOrDefault(line.ref(), Map.of()));
-            Map<String, Object> into = sets.computeIfAbsent(amend.of(), r -> new LinkedHashMap<>());
-            set.forEach((key, value) -> {
-                if (!into.containsKey(key)) {
-                    into.put(key, value);
-                }
-            });
-            amended.computeIfAbsent(amend.of(), r -> new ArrayList<>()).add(0, line);
-        }
-
-        private Standing<?> stand(Line line) {
-            Map<String, Object> set = line.entry() instanceof Amend ? null : sets.get(line.ref());
-            List<Line> by = amended.getOrDefault(line.ref(), List.of());
-            Line strike = struck.get(line.ref());
-            if (set == null) {
-                return new Standing<>(line, line.entry(), line.aside(), line.time(), strike, by, List.of());
-            }
-            return overlaid(line, set, strike, by);
-        }
-
-        private Standing<?> overlaid(Line line, Map<String, Object> set, Line strike, List<Line> by) {
-            Built<? extends Record> entry =
-                    Fields.build(line.kind().type(), over(Fields.plain((Record) line.entry()), set));
-            Built<Aside> aside = Fields.build(Aside.class, over(Fields.plain(line.aside()), set));
-            List<Built.Slip> slips = new ArrayList<>(entry.slips());
-            slips.addAll(aside.slips());
-            Entry now = slips.isEmpty() ? (Entry) entry.value() : line.entry();
-            return new Standing<>(line, now, aside.value(), time(line, set, slips), strike, by, List.copyOf(slips));
-        }
-
-        private static Map<String, Object> over(Map<String, Object> old, Map<String, Object> set) {
-            Map<String, Object> out = new LinkedHashMap<>(old);
-            set.forEach((key, value) -> {
-                if (value == null) {
-                    out.remove(key);
-                } else {
-                    out.put(key, value);
-                }
-            });
-            return out;
-        }
-
-        private static OffsetDateTime time(Line line, Map<String, Object> set, List<Built.Slip> slips) {
-            if (!set.containsKey("time")) {
-                return line.time();
-            }
-            Object time = set.get("time");
-            try {
-                return time == null ? null : OffsetDateTime.parse(time.toString());
-            } catch (java.time.DateTimeException e) {
-                slips.add(new Built.Slip("time", Shown.text(time.toString()), "2026-06-03T21:32:00-06:00"));
-                return line.time();
-            }
-        }
     }
 }
