@@ -1,0 +1,183 @@
+package screedbook.entry;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import screedbook.unit.UnitSystem;
+
+/** Entries told in one line. */
+class ToldTest {
+    /** Words that accuse or judge; none of them stands in a label, a help or a word of a list. */
+    private static final List<String> ACCUSING = List.of(
+            "fraud",
+            "cheat",
+            "violat",
+            "fail",
+            "guilt",
+            "illegal",
+            "false",
+            "wrong",
+            "bad ",
+            "fault",
+            "blame",
+            "lie ",
+            "theft",
+            "steal",
+            "deceiv",
+            "misconduct",
+            "suspic",
+            "offen",
+            "pass ",
+            "passed");
+
+    @ParameterizedTest
+    @EnumSource(Kind.class)
+    void everyKindIsToldInOneLineThatIsSafeToLookAt(Kind kind) {
+        for (UnitSystem system : UnitSystem.values()) {
+            for (long seed = 1; seed <= 60; seed++) {
+                Entry entry = (Entry) new AnyRecord(seed, system).of(kind.type());
+                String line = Told.line(entry);
+                assertThat(line).startsWith(kind == Kind.TICKET ? "ticket " : Told.kind(kind));
+                assertThat(line.codePoints().noneMatch(Shown::hidden)).as(line).isTrue();
+                assertThat(line)
+                        .doesNotContain("null")
+                        .doesNotContain("Optional")
+                        .doesNotContain("[");
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(Kind.class)
+    void anEntryOfWhichNothingWasObservedIsItsKindAlone(Kind kind) {
+        Entry entry = (Entry) Fields.build(kind.type(), Map.of()).value();
+        assertThat(Told.line(entry)).isEqualTo(kind == Kind.TICKET ? "ticket without number" : Told.kind(kind));
+    }
+
+    @ParameterizedTest
+    @EnumSource(Kind.class)
+    void noLabelHelpOrWordAccuses(Kind kind) {
+        List<String> said = new ArrayList<>(List.of(Told.kind(kind), kind.word()));
+        for (Field field : kind.fields()) {
+            said.add(field.label());
+            said.add(field.help());
+            said.addAll(field.words());
+        }
+        for (String text : said) {
+            for (String word : ACCUSING) {
+                assertThat(text.toLowerCase(Locale.ROOT) + " ").doesNotContain(word);
+            }
+        }
+    }
+
+    @Test
+    void aTicketIsToldByNumberPlaceTruckWeightAndHeat() {
+        Ticket ticket = Book.made(
+                Ticket.class,
+                "number",
+                "48218",
+                "truck",
+                "T118",
+                "net_ston",
+                new BigDecimal("22.30"),
+                "paver_degF",
+                new BigDecimal("264"),
+                "from_sta",
+                "13+53",
+                "to_sta",
+                "15+05");
+        assertThat(Told.line(ticket)).isEqualTo("ticket 48218  13+53 to 15+05  T118  22.30 T  264 °F");
+    }
+
+    @Test
+    void aTicketSaysWhatBecameOfItWhenItWasNotSimplyPlaced() {
+        Ticket part = Book.made(
+                Ticket.class,
+                "number",
+                "7",
+                "plant_degF",
+                new BigDecimal("301"),
+                "fate",
+                "part-placed",
+                "returned_ston",
+                new BigDecimal("3.0"),
+                "from_sta",
+                "1+00");
+        assertThat(Told.line(part)).isEqualTo("ticket 7  1+00 to ?  plant 301 °F  part-placed  not placed 3.0 T");
+        assertThat(Told.line(Book.made(Ticket.class, "number", "8", "fate", "placed")))
+                .isEqualTo("ticket 8");
+    }
+
+    @Test
+    void tackWeatherAndSurfaceAreToldWithTheirUnits() {
+        Tack tack = Book.made(
+                Tack.class,
+                "product",
+                "CSS-1h",
+                "from_sta",
+                "12+00",
+                "to_sta",
+                "15+00",
+                "surface",
+                "milled",
+                "before_gal",
+                new BigDecimal("1480"),
+                "after_gal",
+                new BigDecimal("1431.5"),
+                "material_degF",
+                new BigDecimal("152"));
+        assertThat(Told.line(tack)).isEqualTo("tack  CSS-1h  12+00 to 15+00  milled  1480 to 1431.5 gal  152 °F");
+        Weather weather = Book.made(
+                Weather.class,
+                "air_degF",
+                new BigDecimal("58"),
+                "humidity_pct",
+                new BigDecimal("40"),
+                "wind_mph",
+                new BigDecimal("7"),
+                "wind_from",
+                "nw",
+                "sky",
+                "few",
+                "precipitation",
+                "light-rain",
+                "road",
+                "damp",
+                "engineer_call",
+                "not-suitable");
+        assertThat(Told.line(weather))
+                .isEqualTo("weather  58 °F  40 %  wind 7 NW  few  light-rain  road damp  engineer: not-suitable");
+        Surface surface = Book.made(
+                Surface.class,
+                "surface_degC",
+                new BigDecimal("9.5"),
+                "place_sta",
+                "1+250",
+                "pull",
+                "B",
+                "lift",
+                new BigDecimal("2"));
+        assertThat(Told.line(surface)).isEqualTo("surface  1+250  9.5 °C  pull B lift 2");
+    }
+
+    @Test
+    void anAmendmentSaysWhatItSetsAndWhatItTakesAway() {
+        Amend amend = new Amend(
+                Ref.of("paver/17"), Book.map("net_ston", new BigDecimal("21.20"), "paver_degF", null), "misread");
+        assertThat(Told.line(amend)).isEqualTo("amend  paver/17  net_ston 21.20, paver_degF taken away  misread");
+    }
+
+    @Test
+    void aHashIsNotRecited() {
+        SetAside aside =
+                Book.made(SetAside.class, "file", "x.torn-12", "byte_count", new BigDecimal("40"), "sha256", "ab12");
+        assertThat(Told.line(aside)).isEqualTo("set aside  x.torn-12  40");
+    }
+}
