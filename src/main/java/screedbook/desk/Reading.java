@@ -21,6 +21,7 @@ import screedbook.entry.Standing;
 import screedbook.entry.Station;
 import screedbook.entry.Typed;
 import screedbook.entry.Word;
+import screedbook.job.Road;
 import screedbook.unit.Amount;
 import screedbook.unit.UnitSystem;
 
@@ -122,7 +123,8 @@ record Reading(
             } else if (type == Station.class) {
                 put(
                         field,
-                        Typed.station(text, model.shift().job().stationing().base()),
+                        place(Typed.station(
+                                text, model.shift().job().stationing().base())),
                         Station::text,
                         Station::text,
                         text);
@@ -138,6 +140,17 @@ record Reading(
             } else {
                 picked(field, text);
             }
+        }
+
+        /** Where an equation leaves two places or none for the figures, that is said before they are kept. */
+        private Typed<Station> place(Typed<Station> typed) {
+            if (typed.value() == null) {
+                return typed;
+            }
+            return Road.of(model.shift().job())
+                    .doubt(typed.value())
+                    .map(said -> new Typed<Station>(null, said, typed.could()))
+                    .orElse(typed);
         }
 
         private void number(Field field, String text) {

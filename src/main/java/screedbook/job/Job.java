@@ -6,6 +6,8 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import screedbook.entry.Blank;
 import screedbook.entry.Instrument;
 import screedbook.entry.Person;
@@ -185,13 +187,15 @@ public record Job(
             Amount spread,
 
             @Blank("pay item") String payItem) {
+        /** A letter between the temperatures names the traffic: AASHTO M 332 (from memory). */
+        private static final Pattern GRADE = Pattern.compile("(?i)(?:PG\\s*)?(\\d{2})[SHVE]?-\\d{2}.*");
+
         /** The high temperature of the binder grade: 70 of 70-22, also of PG 70-22; empty when it is not settled. */
         public Optional<Integer> highGrade() {
             if (binder == null) {
                 return Optional.empty();
             }
-            var m = java.util.regex.Pattern.compile("(?:PG\\s*)?(\\d{2})-\\d{2}.*")
-                    .matcher(binder.strip());
+            Matcher m = GRADE.matcher(binder.strip());
             return m.matches() ? Optional.of(Integer.valueOf(m.group(1))) : Optional.empty();
         }
     }
@@ -370,7 +374,7 @@ public record Job(
                 Settled.list(trucks),
                 Settled.list(pavers),
                 Settled.list(products),
-                Settled.list(distributors),
+                Settled.distributors(distributors),
                 Settled.list(tackTargets),
                 thermal,
                 night,

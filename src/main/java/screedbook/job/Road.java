@@ -1,6 +1,7 @@
 package screedbook.job;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import screedbook.entry.Station;
@@ -9,49 +10,90 @@ import screedbook.unit.Amount;
 import screedbook.unit.Unit;
 import screedbook.unit.UnitSystem;
 
-/** The reference line with its station equations: how far it is from one station to another. */
+/**
+ * The reference line with its station equations: how far it is from one station to another. Between two equations lies
+ * a stretch on which the figures run on.
+ */
 public final class Road {
-    private final List<Job.Equation> equations;
+    private final List<Stretch> stretches;
     private final StationBase base;
     private final Unit unit;
 
+    /**
+     * A part of the line, both ends belonging to it.
+     *
+     * @param first figures at its beginning; null for the first stretch
+     * @param last figures at its end; null for the last stretch
+     * @param shift what figures lack to the distance along the line
+     */
+    private record Stretch(BigDecimal first, BigDecimal last, BigDecimal shift) {
+        boolean holds(BigDecimal at) {
+            return (first == null || at.compareTo(first) >= 0) && (last == null || at.compareTo(last) <= 0);
+        }
+    }
+
     private Road(List<Job.Equation> equations, StationBase base, UnitSystem system) {
-        this.equations = equations;
+        this.stretches = stretches(equations);
         this.base = base;
         this.unit = system == UnitSystem.US ? Unit.FOOT : Unit.METRE;
     }
 
+    private static List<Stretch> stretches(List<Job.Equation> equations) {
+        List<Stretch> stretches = new ArrayList<>();
+        BigDecimal first = null;
+        BigDecimal shift = BigDecimal.ZERO;
+        for (Job.Equation e : equations) {
+            stretches.add(new Stretch(first, e.back().distance(), shift));
+            first = e.ahead().distance();
+            shift = shift.add(e.back().distance().subtract(first));
+        }
+        stretches.add(new Stretch(first, null, shift));
+        return List.copyOf(stretches);
+    }
+
+    /** The road of a job; its equations stand in the order in which they come along the line. */
     public static Road of(Job job) {
         return new Road(job.stationing().equations(), job.stationing().base(), job.system());
     }
 
-    /** Whether the figures of a station stand for two places and neither {@code bk} nor {@code ah} is behind them. */
-    public boolean twice(Station station) {
-        return station.side().isEmpty() && equations.stream().anyMatch(e -> overlaps(e, station.distance()));
+    private List<Stretch> of(BigDecimal at) {
+        return stretches.stream().filter(s -> s.holds(at)).toList();
     }
 
-    private static boolean overlaps(Job.Equation e, BigDecimal at) {
-        return at.compareTo(e.ahead().distance()) >= 0
-                && at.compareTo(e.back().distance()) <= 0
-                && e.ahead().distance().compareTo(e.back().distance()) < 0;
+    /** Why a station names no one place, and what would; empty when it does. */
+    public Optional<String> doubt(Station station) {
+        List<Stretch> on = of(station.distance());
+        if (on.isEmpty()) {
+            return Optional.of(station + " is in the gap of an equation, the figures jump over it; right would be a"
+                    + " station of the plan");
+        }
+        boolean twice = on.stream().map(Stretch::shift).distinct().count() > 1;
+        return twice && station.side().isEmpty()
+                ? Optional.of(station + " is there twice; right would be " + station + " bk or " + station + " ah")
+                : Optional.empty();
     }
 
     /**
      * How far a station lies along the road from the zero of the figures at the start of the line, equations counted.
-     * Figures that stand for two places are read as back unless {@code ah} is behind them.
+     * Figures that stand for two places are read as back unless {@code ah} is behind them; figures that an equation
+     * jumps over are read as the place of the equation.
      */
     public BigDecimal along(Station station) {
         BigDecimal at = station.distance();
-        BigDecimal shift = BigDecimal.ZERO;
-        boolean ahead = station.side().map("ah"::equals).orElse(false);
-        for (Job.Equation e : equations) {
-            BigDecimal back = e.back().distance();
-            boolean past = at.compareTo(back) > 0 || (ahead && overlaps(e, at)) || (at.compareTo(back) == 0 && ahead);
-            if (past) {
-                shift = shift.add(back.subtract(e.ahead().distance()));
-            }
+        List<Stretch> on = of(at);
+        if (on.isEmpty()) {
+            return jumped(at);
         }
-        return at.add(shift);
+        boolean ahead = station.side().map("ah"::equals).orElse(false);
+        return at.add(on.get(ahead ? on.size() - 1 : 0).shift());
+    }
+
+    private BigDecimal jumped(BigDecimal at) {
+        return stretches.stream()
+                .filter(s -> s.first() != null && at.compareTo(s.first()) < 0)
+                .map(s -> s.first().add(s.shift()))
+                .findFirst()
+                .orElse(at);
     }
 
     /** From one station to another, in feet or metres, never negative, equations counted. */

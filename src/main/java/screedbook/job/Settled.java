@@ -14,6 +14,12 @@ final class Settled {
         return list == null ? List.of() : List.copyOf(list);
     }
 
+    static List<Job.Distributor> distributors(List<Job.Distributor> given) {
+        return list(given).stream()
+                .map(d -> new Job.Distributor(d.name(), d.reading(), list(d.strapping())))
+                .toList();
+    }
+
     static Job.Stationing stationing(Job.Stationing given, Job.Units units) {
         StationBase usual = units == Job.Units.METRIC ? StationBase.M_1000 : StationBase.FT_100;
         Job.Stationing s = given == null ? new Job.Stationing(null, null, null, null, null) : given;
