@@ -8,7 +8,10 @@ import screedbook.unit.Measure;
 public record Closing(
         Theirs theirs,
         @Blank(value = "controlling item", width = 24) String controllingItem,
-        @Blank(value = "day charged", due = Blank.Due.ALWAYS, width = 5) YesNo dayCharged,
+
+        @Blank(value = "day charged", due = Blank.Due.ALWAYS, width = 5)
+        YesNo dayCharged,
+
         @Blank(value = "remarks", width = 50) String text,
         @Blank("entries") List<Count> counts,
         @Blank("tons") List<Tons> tons,
@@ -16,13 +19,18 @@ public record Closing(
         implements Entry {
     /** The contractor's representative's word on the day's figures. */
     public record Theirs(
-            @Blank(value = "representative", due = Blank.Due.ALWAYS, width = 20) String theirName,
-            @Blank(value = "their loads", due = Blank.Due.ALWAYS, width = 5) Integer theirLoads,
+            @Blank(value = "representative", due = Blank.Due.ALWAYS, width = 20)
+            String theirName,
+
+            @Blank(value = "their loads", due = Blank.Due.ALWAYS, width = 5)
+            Integer theirLoads,
 
             @Blank(value = "their tons", measure = Measure.LOAD, due = Blank.Due.ALWAYS, width = 9)
             Amount their,
 
-            @Blank(value = "agreed", due = Blank.Due.ALWAYS, width = 8) Agreed agreed,
+            @Blank(value = "agreed", due = Blank.Due.ALWAYS, width = 8)
+            Agreed agreed,
+
             @Blank(value = "why not", width = 30) String why) {}
 
     /** Whether the representative agrees. */
