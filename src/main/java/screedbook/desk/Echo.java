@@ -11,8 +11,6 @@ import screedbook.entry.Standing;
 import screedbook.entry.Ticket;
 import screedbook.entry.YesNo;
 import screedbook.job.Job;
-import screedbook.picture.HeatStrip;
-import screedbook.picture.TonsStrip;
 import screedbook.tally.Run;
 import screedbook.tally.Shot;
 import screedbook.tally.Tons;
@@ -164,7 +162,7 @@ final class Echo {
     static List<String> strip(Shift shift, int width, int height) {
         List<String> lines = new ArrayList<>();
         lines.add("at the paver");
-        lines.addAll(HeatStrip.of(shift.pictured().heat(), shift.pictured().limit(), width, height - 1));
+        lines.addAll(shift.pictured().heat(width, height - 1));
         return lines;
     }
 
@@ -174,7 +172,7 @@ final class Echo {
         List<String> lines = new ArrayList<>(strip(shift, width, upper));
         lines.add("");
         lines.add("tons against the clock");
-        lines.addAll(TonsStrip.of(shift.pictured().tons(), width, Math.max(3, height - upper - 2)));
+        lines.addAll(shift.pictured().tons(width, Math.max(3, height - upper - 2)));
         return lines;
     }
 }

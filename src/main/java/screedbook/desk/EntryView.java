@@ -17,7 +17,7 @@ final class EntryView {
     private EntryView() {}
 
     static void draw(Model model, Screen.Whole whole, Frame frame) {
-        Optional<Standing<?>> found = model.shift().day().find(whole.ref());
+        Optional<Standing<?>> found = model.shift().find(whole.ref());
         List<String> lines = new ArrayList<>();
         if (found.isEmpty()) {
             lines.add("entry " + whole.ref() + " is not in this shift");

@@ -94,7 +94,7 @@ final class FormKeys {
     }
 
     private static Step writeAmend(Model model, Reading reading) {
-        Standing<?> old = model.shift().day().find(reading.form().amends()).orElseThrow();
+        Standing<?> old = model.shift().find(reading.form().amends()).orElseThrow();
         Map<String, Object> set = changes(old, reading);
         if (set.isEmpty()) {
             return Step.of(model.say("nothing differs from what stands"));

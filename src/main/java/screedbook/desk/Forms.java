@@ -332,7 +332,7 @@ final class Forms {
         if (draft.of() == null) {
             return Optional.of(typed(fresh(model.with(draft.source()), draft.kind()), draft));
         }
-        return model.shift().day().find(draft.of()).map(s -> typed(amend(model, s), draft));
+        return model.shift().find(draft.of()).map(s -> typed(amend(model, s), draft));
     }
 
     private static Form typed(Form form, Draft draft) {

@@ -85,8 +85,8 @@ final class Frame {
     static String named(ShiftId shift) {
         LocalDate date = shift.date();
         String month = date.getMonth().name();
-        return date.getDayOfMonth() + " " + month.charAt(0) + month.substring(1, 3).toLowerCase(Locale.ROOT) + " "
-                + date.getYear() + " " + shift.word();
+        return date.getDayOfMonth() + " " + month.charAt(0)
+                + month.substring(1, 3).toLowerCase(Locale.ROOT) + " " + date.getYear() + " " + shift.word();
     }
 
     void rule(int y) {

@@ -46,7 +46,7 @@ final class ListKeys {
     }
 
     private static Optional<Standing<?>> whole(Model model) {
-        return model.shift().day().find(((Screen.Whole) model.top()).ref());
+        return model.shift().find(((Screen.Whole) model.top()).ref());
     }
 
     static Step amend(Model model, Key key) {

@@ -136,7 +136,6 @@ final class ListView {
         rows.add(Row.head("entries"));
         for (int i = 0; i < worked.entries().size(); i++) {
             String told = model.shift()
-                    .day()
                     .find(worked.entries().get(i))
                     .map(s -> Told.line(s.entry()))
                     .orElse("not in this shift");

@@ -1,6 +1,5 @@
 package screedbook.desk;
 
-import java.math.BigDecimal;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -11,11 +10,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import screedbook.check.Cases;
 import screedbook.check.Finding;
 import screedbook.check.Findings;
 import screedbook.check.Ground;
 import screedbook.check.Sort;
+import screedbook.entry.Closing;
 import screedbook.entry.Day;
 import screedbook.entry.Kind;
 import screedbook.entry.Ref;
@@ -23,8 +22,6 @@ import screedbook.entry.ShiftId;
 import screedbook.entry.Standing;
 import screedbook.entry.Ticket;
 import screedbook.job.Job;
-import screedbook.picture.Dot;
-import screedbook.spec.Quantity;
 import screedbook.tally.Rhythm;
 import screedbook.tally.Totals;
 
@@ -45,13 +42,28 @@ public record Shift(
         Map<Kind, Standing<?>> last,
         Map<String, Integer> loadsUntilHeat,
         Pictured pictured,
+        Seen seen,
         boolean writable) {
     /**
-     * What the pictures show.
+     * What the shift's screen tells of all entries and findings, counted once.
      *
-     * @param limit the least at the paver for the last load; empty where none is set
+     * @param open findings without an answer, by sort; sorts without any are left out
+     * @param uncounted lines that could not be counted
+     * @param closed whether this laptop's book is closed
      */
-    record Pictured(List<Dot> heat, Optional<BigDecimal> limit, List<Dot> tons) {}
+    record Seen(Map<Ref, Standing<?>> entries, Map<Sort, Integer> open, int uncounted, boolean closed) {
+        private static Seen of(Msg.Page page, List<Finding> findings) {
+            Map<Ref, Standing<?>> entries = new HashMap<>();
+            boolean closed = false;
+            for (Standing<?> each : page.day().all()) {
+                entries.put(each.ref(), each);
+                closed |= each.entry() instanceof Closing && each.line().book().equals(page.book());
+            }
+            Map<Sort, Integer> open = new EnumMap<>(Sort.class);
+            findings.stream().filter(f -> !f.answered()).forEach(f -> open.merge(f.sort(), 1, Integer::sum));
+            return new Seen(entries, open, page.day().uncounted().size(), closed);
+        }
+    }
 
     static Shift of(Msg.Page page, Job fallback, boolean writable, OffsetDateTime now) {
         Job job = page.ground().job().orElse(fallback);
@@ -66,37 +78,9 @@ public record Shift(
                 marks(findings),
                 last(page.day()),
                 heat(page.day(), job),
-                pictured(page, totals, findings, job),
+                Pictured.of(page, totals, findings, job),
+                Seen.of(page, findings),
                 writable);
-    }
-
-    private static Pictured pictured(Msg.Page page, Totals totals, List<Finding> findings, Job job) {
-        Set<Ref> outside = new HashSet<>();
-        for (Finding finding : findings) {
-            if (finding.sort() == Sort.OUTSIDE && finding.rule().contains("paver")) {
-                outside.addAll(finding.of());
-            }
-        }
-        return new Pictured(Dot.atThePaver(totals.loads(), outside), limit(page, job), Dot.placed(totals.loads()));
-    }
-
-    /** The line of the picture is the limit of the last load that was placed. */
-    private static Optional<BigDecimal> limit(Msg.Page page, Job job) {
-        List<Standing<Ticket>> tickets = page.day().standing(Ticket.class);
-        if (tickets.isEmpty() || page.ground().sheet().isEmpty()) {
-            return Optional.empty();
-        }
-        Standing<Ticket> last = tickets.get(tickets.size() - 1);
-        return page
-                .ground()
-                .sheet()
-                .get()
-                .ruling(Quantity.PAVER_MIX, Cases.of(job, last.entry(), last.order()))
-                .inForce()
-                .stream()
-                .filter(l -> l.low() != null)
-                .map(l -> l.low().value())
-                .findFirst();
     }
 
     private static Map<Kind, Standing<?>> last(Day day) {
@@ -163,9 +147,12 @@ public record Shift(
 
     /** Whether this laptop's book is closed. */
     boolean closed() {
-        return day().all().stream()
-                .filter(s -> s.line().book().equals(page.book()))
-                .anyMatch(s -> s.entry() instanceof screedbook.entry.Closing);
+        return seen.closed();
+    }
+
+    /** An entry as it stands, by its number. */
+    Optional<Standing<?>> find(Ref ref) {
+        return Optional.ofNullable(seen.entries().get(ref));
     }
 
     Optional<Job> agreed() {

@@ -14,7 +14,6 @@ import screedbook.entry.Shown;
 import screedbook.entry.Source;
 import screedbook.entry.Standing;
 import screedbook.entry.Told;
-import screedbook.entry.Written;
 import screedbook.tally.Due;
 
 /** The shift: entries newest first on the left, what they come to and what is due on the right, the strip below. */
@@ -79,14 +78,14 @@ final class ShiftView {
     }
 
     private static int uncounted(Model model, Frame frame, int width, int y) {
-        List<Written> lines = model.shift().day().uncounted();
+        int lines = model.shift().seen().uncounted();
         int damages = model.shift().page().damages().size();
-        if (lines.isEmpty() && damages == 0) {
+        if (lines == 0 && damages == 0) {
             return y;
         }
-        String text = lines.isEmpty()
+        String text = lines == 0
                 ? damages + " damages in the file: findings tell"
-                : lines.size() + " lines could not be counted: findings tell";
+                : lines + " lines could not be counted: findings tell";
         frame.pen().put(1, y, Frame.cut(text, width - 2), Style.ALERT);
         return y + 1;
     }
@@ -176,15 +175,10 @@ final class ShiftView {
         }
         lines.add(new Side("", Style.PLAIN));
         lines.add(new Side("to answer", Style.PLAIN));
-        for (Sort sort : Sort.values()) {
-            long open =
-                    model.shift().open().stream().filter(f -> f.sort() == sort).count();
-            if (open > 0) {
-                lines.add(new Side(
-                        "  " + open + " " + sort.text(), sort == Sort.OUTSIDE ? Style.MARK : Style.LOOK_AGAIN));
-            }
-        }
-        if (model.shift().open().isEmpty()) {
+        Map<Sort, Integer> open = model.shift().seen().open();
+        open.forEach((sort, count) -> lines.add(
+                new Side("  " + count + " " + sort.text(), sort == Sort.OUTSIDE ? Style.MARK : Style.LOOK_AGAIN)));
+        if (open.isEmpty()) {
             lines.add(new Side(" nothing", Style.PLAIN));
         }
         state(model, lines);

@@ -188,19 +188,24 @@ final class DeskRig {
 
     /** Keys as typed; {@code <enter>}, {@code <esc>} and the like in angle brackets, {@code <C-s>} with Ctrl. */
     DeskRig keys(String typed) {
+        struck(typed).forEach(this::key);
+        return this;
+    }
+
+    static List<Key> struck(String typed) {
+        List<Key> keys = new ArrayList<>();
         int i = 0;
         while (i < typed.length()) {
+            int next = typed.offsetByCodePoints(i, 1);
             if (typed.charAt(i) == '<') {
-                int end = typed.indexOf('>', i);
-                key(named(typed.substring(i + 1, end)));
-                i = end + 1;
+                next = typed.indexOf('>', i) + 1;
+                keys.add(named(typed.substring(i + 1, next - 1)));
             } else {
-                int next = typed.offsetByCodePoints(i, 1);
-                key(Key.of(typed.substring(i, next)));
-                i = next;
+                keys.add(Key.of(typed.substring(i, next)));
             }
+            i = next;
         }
-        return this;
+        return keys;
     }
 
     DeskRig key(Key key) {
