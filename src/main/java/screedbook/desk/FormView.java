@@ -2,6 +2,7 @@ package screedbook.desk;
 
 import java.util.ArrayList;
 import java.util.List;
+import screedbook.check.Cautions;
 import screedbook.check.Guide;
 import screedbook.check.Verdict;
 import screedbook.entry.Entry;
@@ -24,7 +25,7 @@ final class FormView {
         Reading reading = Reading.of(form, model);
         Entry entry = reading.entry();
         int y = frame.top();
-        title(model, form, frame, y);
+        title(model, form, entry, frame, y);
         y += 2;
         int foot = frame.bottom() - 2;
         List<Integer> main = main(form);
@@ -37,7 +38,7 @@ final class FormView {
         foot(model, reading, frame, foot);
     }
 
-    private static void title(Model model, Form form, Frame frame, int y) {
+    private static void title(Model model, Form form, Entry entry, Frame frame, int y) {
         String what = form.amends() == null
                 ? Told.kind(form.kind())
                 : "other values for " + Told.kind(form.kind()) + " " + form.amends();
@@ -49,6 +50,9 @@ final class FormView {
         frame.pen().put(LABEL + 20, y, how, Style.FAINT);
         if (model.writing()) {
             frame.pen().put(frame.width() - 12, y, "writing", Style.DUE);
+        } else if (form.amends() == null) {
+            String brief = Cautions.beside(entry).map(Cautions.Caution::brief).orElse("");
+            frame.pen().put(frame.width() - brief.length() - 1, y, brief, Style.FAINT);
         }
     }
 

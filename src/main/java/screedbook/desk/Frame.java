@@ -73,7 +73,8 @@ final class Frame {
         List<String> words = new ArrayList<>();
         if (model.shift() != null && model.screens().size() > 1) {
             words.add(named(model.shift().id()));
-            words.addAll(Echo.now(model));
+            boolean keyed = model.top() instanceof Screen.Log || model.top() instanceof Screen.Keying;
+            words.addAll(keyed ? Echo.now(model) : List.of());
         }
         if (!(model.top() instanceof Screen.Log) && model.top().place() != Place.FORM) {
             words.add(model.top().place().title());

@@ -2,6 +2,8 @@ package screedbook.desk;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import screedbook.check.Cautions;
 import screedbook.check.Finding;
 import screedbook.check.Sort;
 import screedbook.entry.Shown;
@@ -40,7 +42,7 @@ final class ListView {
         } else if (screen instanceof Screen.OtherFolder folder) {
             folder(frame, folder);
         } else if (screen instanceof Screen.Help help) {
-            scrolled(frame, help(help.about(), frame), help.top());
+            scrolled(frame, help(model, help.about(), frame), help.top());
         }
     }
 
@@ -211,13 +213,36 @@ final class ListView {
         frame.pen().cursor(Math.min(9 + text.length(), frame.width() - 2), frame.top() + 3);
     }
 
-    private static List<Row> help(Place place, Frame frame) {
+    private static List<Row> help(Model model, Place place, Frame frame) {
         List<Row> rows = new ArrayList<>();
+        under(model).ifPresent(form -> reminder(model, form, frame, rows));
         rows.add(Row.head("keys on " + place.title()));
         for (KeyTable.Row key : KeyTable.at(place)) {
             rows.add(Row.text("  " + pad(key.key(), 12) + key.does()));
         }
         return rows;
+    }
+
+    /** The form that the help lies on. */
+    private static Optional<Form> under(Model model) {
+        int below = model.screens().size() - 2;
+        return below >= 0 && model.screens().get(below) instanceof Screen.Keying keying
+                ? Optional.of(keying.form())
+                : Optional.empty();
+    }
+
+    /** The caution that goes with the kind, in full, and what the blank under the cursor wants. */
+    private static void reminder(Model model, Form form, Frame frame, List<Row> rows) {
+        Cautions.beside(Reading.of(form, model).entry())
+                .ifPresent(c -> Frame.wrapped(c.text(), frame.width() - 2).forEach(l -> rows.add(Row.text(l))));
+        String wants = form.active().field().help();
+        if (!wants.isEmpty()) {
+            Frame.wrapped(form.active().field().label() + ": " + wants, frame.width() - 2)
+                    .forEach(l -> rows.add(Row.text(l)));
+        }
+        if (!rows.isEmpty()) {
+            rows.add(Row.text(""));
+        }
     }
 
     static String pad(String text, int width) {

@@ -201,7 +201,7 @@ final class ShiftView {
         lines.add(new Side("", Style.PLAIN));
         if (!model.halfTyped().isEmpty()) {
             lines.add(new Side("half typed:", Style.DUE));
-            lines.add(new Side(" " + Update.names(model.halfTyped()), Style.DUE));
+            lines.add(new Side(" " + Update.names(model.halfTyped()), Style.STRONG));
         }
         if (!model.shift().writable()) {
             lines.add(new Side("to look at only", Style.ALERT));

@@ -2,6 +2,7 @@ package screedbook.report;
 
 import java.io.IOException;
 import java.util.Optional;
+import screedbook.check.Cautions;
 import screedbook.entry.Seal;
 import screedbook.spec.SpecSheet;
 import screedbook.tally.Due;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.stream.Collectors;
+import screedbook.check.Cautions;
 import screedbook.entry.Seal;
 import screedbook.entry.Shown;
 import screedbook.job.Job;

@@ -1,6 +1,7 @@
 package screedbook.report;
 
 import java.util.List;
+import screedbook.check.Cautions;
 import screedbook.check.Finding;
 import screedbook.check.Sort;
 

@@ -43,8 +43,8 @@ final class Dues {
         if (day.standing(NoWork.class).isEmpty()) {
             made.heat();
             made.since(
-                    "surface",
-                    "surface",
+                    "surface temperature",
+                    "surface temperature",
                     day.standing(Surface.class),
                     job.checks().surfaceEvery());
             made.since(
@@ -196,7 +196,7 @@ final class Dues {
         }
         int taken = before.tackSamples() + tackSamples(day);
         boolean due = taken < wanted && !shots.isEmpty();
-        String when = taken >= wanted ? "done" : due ? "NOW" : "at first shot";
+        String when = taken >= wanted ? "done" : due ? "NOW" : "with the first shot";
         List<Ref> entries = shots.stream().map(s -> s.tack().ref()).toList();
         Working working = new Working(
                 "at least " + wanted + " in the job",

@@ -1,4 +1,4 @@
-package screedbook.report;
+package screedbook.check;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -7,7 +7,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import screedbook.calc.HeatIndex;
+import screedbook.calc.WindChill;
 import screedbook.entry.Day;
+import screedbook.entry.Entry;
 import screedbook.entry.Standing;
 import screedbook.entry.Tack;
 import screedbook.entry.Ticket;
@@ -15,10 +17,10 @@ import screedbook.entry.Weather;
 import screedbook.unit.Amount;
 import screedbook.unit.Unit;
 
-/** Short reminders that go with what a shift did, each with its source; no advice, and no safety plan. */
-final class Cautions {
+/** Short reminders that go with what a shift did and with what is keyed, each with its source; no advice, and no safety plan. */
+public final class Cautions {
     /** What governs. It stands on every page. */
-    static final String GOVERNS =
+    public static final String GOVERNS =
             "This is not a safety plan. Limits come from the sheet chosen for the job; the contract"
                     + " documents, the engineer, local codes and licensed practice govern.";
 
@@ -34,7 +36,8 @@ final class Cautions {
 
     private Cautions() {}
 
-    static List<String> of(Day day) {
+    /** Those that go with what a day holds. */
+    public static List<String> of(Day day) {
         List<String> said = new ArrayList<>();
         boolean loads = !day.standing(Ticket.class).isEmpty();
         if (loads) {
@@ -50,6 +53,46 @@ final class Cautions {
         return said;
     }
 
+    /**
+     * The one that goes with an entry while it is keyed.
+     *
+     * @param brief a few words beside the form
+     * @param text in full with its source
+     */
+    public record Caution(String brief, String text) {}
+
+    /** What stands beside a form: by its kind, and for the weather by what its figures feel like. */
+    public static Optional<Caution> beside(Entry partial) {
+        if (partial instanceof Ticket) {
+            return Optional.of(new Caution("tickets from a stopped truck only", TRUCKS));
+        }
+        if (partial instanceof Tack) {
+            return Optional.of(new Caution("hot tack burns", BURNS));
+        }
+        return partial instanceof Weather weather ? felt(weather) : Optional.empty();
+    }
+
+    private static Optional<Caution> felt(Weather weather) {
+        Optional<Amount> hot = index(weather).filter(h -> h.value().compareTo(WARM) >= 0);
+        if (hot.isPresent()) {
+            return hot.map(h -> new Caution("heat index " + whole(h) + " °F", heat(h)));
+        }
+        if (weather.air() == null || weather.wind() == null) {
+            return Optional.empty();
+        }
+        return WindChill.of(weather.air(), weather.wind())
+                .map(a -> a.to(Unit.DEG_F))
+                .map(c -> new Caution(
+                        "wind chill " + whole(c) + " °F",
+                        "Wind chill " + whole(c)
+                                + " °F (National Weather Service formula of 2001): bare skin cools as if"
+                                + " the air were that cold; warm breaks are common practice, no source."));
+    }
+
+    private static String whole(Amount amount) {
+        return amount.value().setScale(0, RoundingMode.HALF_UP).toPlainString();
+    }
+
     /** OSHA, Using the Heat Index: A Guide for Employers: from 91 °F on moderate, from 103 high, above 115 very high. */
     private static String heat(Amount index) {
         return "Heat index up to " + index.value().setScale(0, RoundingMode.HALF_UP)
@@ -61,9 +104,14 @@ final class Cautions {
     private static Optional<Amount> hottest(Day day) {
         return day.standing(Weather.class).stream()
                 .map(Standing::entry)
-                .filter(w -> w.air() != null && w.humidity() != null)
-                .flatMap(w -> HeatIndex.of(w.air(), w.humidity().value()).stream())
-                .map(a -> a.to(Unit.DEG_F))
+                .flatMap(w -> index(w).stream())
                 .max(Comparator.naturalOrder());
+    }
+
+    private static Optional<Amount> index(Weather weather) {
+        if (weather.air() == null || weather.humidity() == null) {
+            return Optional.empty();
+        }
+        return HeatIndex.of(weather.air(), weather.humidity().value()).map(a -> a.to(Unit.DEG_F));
     }
 }
