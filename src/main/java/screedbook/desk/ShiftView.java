@@ -192,7 +192,7 @@ final class ShiftView {
         if (text.length() < SIDE) {
             lines.add(new Side(text, style));
         } else {
-            lines.add(new Side(" " + due.what(), style));
+            lines.add(new Side(" " + due.what(), Style.PLAIN));
             lines.add(new Side("   " + due.when(), style));
         }
     }

@@ -43,7 +43,7 @@ final class Dues {
         if (day.standing(NoWork.class).isEmpty()) {
             made.heat();
             made.since(
-                    "surface temperature",
+                    "surface",
                     "surface temperature",
                     day.standing(Surface.class),
                     job.checks().surfaceEvery());
