@@ -14,6 +14,7 @@ import screedbook.entry.Kind;
 import screedbook.entry.Moment;
 import screedbook.entry.Source;
 import screedbook.entry.Standing;
+import screedbook.entry.Ticket;
 import screedbook.entry.Unwritten;
 import screedbook.unit.Unit;
 
@@ -142,10 +143,8 @@ final class FormKeys {
                 set.put(key, now);
             }
         }
-        if (input.name().equals("discharged")
-                && reading.time() != null
-                && !reading.time().equals(old.time())) {
-            set.put("time", Moment.text(reading.time()));
+        if (old.entry() instanceof Ticket && List.of("discharged", "arrived").contains(input.name())) {
+            set.put("time", after.getOrDefault("discharged", after.get("arrived")));
         }
     }
 

@@ -178,6 +178,10 @@ record Reading(
         private void time(Field field, String text) {
             Typed<OffsetDateTime> typed = Typed.time(text, clock());
             put(field, typed, Moment::text, Moment::clock, text);
+            if (typed.value() == null && typed.could().size() == 2) {
+                String hour = Moment.clock(typed.could().get(0));
+                could.put(field.key(system), List.of(hour + "a", hour + "b"));
+            }
             if (field.name().equals(TIME)) {
                 plain.remove(TIME);
                 time = typed.value();

@@ -278,4 +278,18 @@ class DeskTest {
         assertThat(after.inputs().stream().filter(Input::due).map(Input::name)).containsExactlyElementsOf(due);
         assertThat(due).contains("surface", "from_sta", "to_sta", "before_gal", "after_gal", "material_degF");
     }
+
+    @Test
+    void anotherDischargeTimeIsTheTicketsTimeToo() {
+        DeskRig rig = DeskRig.open().later(30).keys("t");
+        fill(rig, "118", "22.31", "1203", "1353");
+        rig.keys("<down>a");
+        rig.type(((Screen.Keying) rig.model().top())
+                .form()
+                .change("discharged", i -> i.typed("2011"))
+                .change(Forms.WHY, i -> i.typed("1")));
+        assertThat(((Amend) rig.last().entry()).set())
+                .containsEntry("discharged", "2026-06-03T20:11:00-06:00")
+                .containsEntry("time", "2026-06-03T20:11:00-06:00");
+    }
 }
