@@ -88,7 +88,7 @@ final class FormView {
     private static void guide(Model model, Reading reading, Entry entry, Input input, Frame frame, int x, int y) {
         String trouble = reading.troubles().get(input.name());
         if (trouble != null) {
-            frame.pen().put(x, y, Frame.cut(trouble, frame.width() - x - 1), Style.ALERT);
+            frame.pen().put(x, y, Frame.cut(Shown.text(trouble), frame.width() - x - 1), Style.ALERT);
             return;
         }
         String shown = reading.shown().get(input.name());
