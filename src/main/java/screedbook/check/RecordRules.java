@@ -3,6 +3,7 @@ package screedbook.check;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -18,6 +19,7 @@ import screedbook.entry.Opening;
 import screedbook.entry.Ref;
 import screedbook.entry.Review;
 import screedbook.entry.SetAside;
+import screedbook.entry.ShiftId;
 import screedbook.entry.Standing;
 import screedbook.entry.Surface;
 import screedbook.entry.Tack;
@@ -35,6 +37,11 @@ final class RecordRules {
     static final List<Rule> ALL = List.of(
             new Rule("no-opening", Sort.MISSING, "A book begins with its opening.", RecordRules::noOpening),
             new Rule("no-close", Sort.MISSING, "A shift that is over is closed.", RecordRules::noClose),
+            new Rule(
+                    "days-without-shift",
+                    Sort.LOOK_AGAIN,
+                    "Every day of a job has a shift, if only to say that nothing was placed.",
+                    RecordRules::daysWithout),
             new Rule(
                     "late-line",
                     Sort.LOOK_AGAIN,
@@ -102,6 +109,26 @@ final class RecordRules {
                 .map(m -> new Mark(m.of(), m.seen(), "a shift that is over is closed", m.clause(), "a closing line")
                         .because(m.working()))
                 .toList();
+    }
+
+    /** A report for each day, work or none, is common practice; it is asked about and never held against anybody. */
+    private static List<Mark> daysWithout(Look look) {
+        LocalDate here = look.day().shift().date();
+        Optional<LocalDate> last = look.totals().stream()
+                .flatMap(t -> t.before().shifts().stream())
+                .map(ShiftId::date)
+                .max(Comparator.naturalOrder());
+        if (last.isEmpty() || !last.get().plusDays(1).isBefore(here)) {
+            return List.of();
+        }
+        LocalDate from = last.get().plusDays(1);
+        LocalDate to = here.minusDays(1);
+        return List.of(new Mark(
+                look.shift(),
+                "no shift on " + from + (from.equals(to) ? "" : " to " + to),
+                "a day on which nothing was placed has a shift that says so",
+                "common practice, no source",
+                "a shift of each day"));
     }
 
     private static List<Mark> late(Look look) {

@@ -18,6 +18,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import screedbook.entry.Amend;
 import screedbook.entry.Ref;
+import screedbook.entry.ShiftId;
+import screedbook.tally.ToDate;
 
 /**
  * Every rule with a shift that raises it and one, as near to the edge as there is, that does not. The number behind a
@@ -1053,6 +1055,7 @@ class RulesTest {
         Set<String> tried = new LinkedHashSet<>();
         CASES.forEach(c -> tried.add(c.rule()));
         tried.add("no-close");
+        tried.add("days-without-shift");
 
         assertThat(tried)
                 .containsExactlyInAnyOrderElementsOf(
@@ -1072,6 +1075,29 @@ class RulesTest {
         });
         assertThat(notClosed(closed, "09:00")).isEmpty();
         assertThat(open.findings("no-close")).isEmpty();
+    }
+
+    @Test
+    void daysWithoutAnyShiftAreNamedUntilTheyHaveOne() {
+        Shift shift = Shift.night().at("21:00", "note text=a");
+        LocalDate date = shift.day().shift().date();
+
+        assertThat(shift.after(before(date.minusDays(4))).findings("days-without-shift"))
+                .singleElement()
+                .satisfies(f -> assertThat(f.seen())
+                        .isEqualTo("no shift on " + date.minusDays(3) + " to " + date.minusDays(1)));
+        assertThat(Shift.night()
+                        .at("21:00", "note text=a")
+                        .after(before(date.minusDays(1)))
+                        .findings("days-without-shift"))
+                .isEmpty();
+        assertThat(Shift.night().at("21:00", "note text=a").findings("days-without-shift"))
+                .as("nothing is known of the days before the first shift")
+                .isEmpty();
+    }
+
+    private static ToDate before(LocalDate date) {
+        return new ToDate(Map.of(), Map.of(), 0, List.of(new ShiftId(date, "day")), 0);
     }
 
     private static List<Finding> notClosed(Shift shift, String now) {
