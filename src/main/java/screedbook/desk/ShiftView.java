@@ -169,9 +169,12 @@ final class ShiftView {
         List<Side> lines = new ArrayList<>();
         Echo.side(model.shift()).forEach(t -> lines.add(new Side(t, Style.STRONG)));
         lines.add(new Side("", Style.PLAIN));
-        lines.add(new Side("due", Style.PLAIN));
-        for (Due due : model.shift().totals().dues()) {
-            due(due, lines);
+        if (model.shift().closed()) {
+            lines.add(new Side("closed: late lines", Style.ALERT));
+            lines.add(new Side("go behind the close", Style.PLAIN));
+        } else {
+            lines.add(new Side("due", Style.PLAIN));
+            model.shift().totals().dues().forEach(due -> due(due, lines));
         }
         lines.add(new Side("", Style.PLAIN));
         lines.add(new Side("to answer", Style.PLAIN));
@@ -188,11 +191,12 @@ final class ShiftView {
     /** In one line where it fits, else the hour or count under the name. */
     private static void due(Due due, List<Side> lines) {
         Style style = due.now() ? Style.DUE : Style.PLAIN;
-        String text = " " + due.what() + " " + due.when();
+        String what = due.what().replace("surface temperature", "surface");
+        String text = " " + what + " " + due.when();
         if (text.length() < SIDE) {
             lines.add(new Side(text, style));
         } else {
-            lines.add(new Side(" " + due.what(), Style.PLAIN));
+            lines.add(new Side(" " + what, Style.PLAIN));
             lines.add(new Side("   " + due.when(), style));
         }
     }
@@ -205,8 +209,6 @@ final class ShiftView {
         }
         if (!model.shift().writable()) {
             lines.add(new Side("to look at only", Style.ALERT));
-        } else if (model.shift().closed()) {
-            lines.add(new Side("closed; late lines", Style.ALERT));
         }
         lines.add(new Side(
                 (model.source() == Source.LIVE ? "keyed live" : "keyed from notes") + ", "

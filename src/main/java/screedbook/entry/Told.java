@@ -106,10 +106,15 @@ public final class Told {
     private void others(Record record) {
         for (Field field : Fields.of(record.getClass())) {
             Object value = field.get(record);
-            if (value != null && !field.name().contains("sha256")) {
+            if (value != null && !field.name().contains("sha256") && !hash(value)) {
                 add(value(value));
             }
         }
+    }
+
+    /** A hash tells a reader nothing in a list. */
+    private static boolean hash(Object value) {
+        return value instanceof String text && text.matches("[0-9a-f]{64}");
     }
 
     /** {@code 12+03 to 13+53}; one end where only one is known; null where none is. */
