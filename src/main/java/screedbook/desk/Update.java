@@ -150,6 +150,6 @@ public final class Update {
                 true));
         return found.matches().isEmpty()
                 ? shown.say("nothing found for " + screedbook.entry.Shown.text(found.words()))
-                : shown;
+                : shown.with(Notice.NONE);
     }
 }
