@@ -59,6 +59,7 @@ final class Hands {
     private TakenShift shift;
     private String who = "";
     private boolean late;
+    private boolean behindTheClose;
 
     /**
      * @param folder the job's folder
@@ -152,6 +153,11 @@ final class Hands {
     private Msg open(Effect.Open open) {
         letGo();
         who = open.who();
+        take(open.shift());
+        if (shift.closed()) {
+            behindTheClose = true;
+            return opened(List.of());
+        }
         JobFolder at = shelf.folder();
         Optional<Job> job = at.job().job();
         OffsetDateTime now = now(job);
@@ -178,7 +184,12 @@ final class Hands {
             Msg.Opened seen = (Msg.Opened) lookAt(open.shift());
             return new Msg.Opened(seen.page(), List.of(), false, Shown.text(String.join("; ", said)));
         }
-        at.drafts(open.shift(), bookName).forEach(d -> drafts.put(d.of() == null ? d.kind() : Kind.AMEND, d));
+        return opened(said);
+    }
+
+    /** The shift that was taken, with what was half typed in it. */
+    private Msg opened(List<String> said) {
+        shelf.folder().drafts(shift.id(), bookName).forEach(d -> drafts.put(d.of() == null ? d.kind() : Kind.AMEND, d));
         return new Msg.Opened(shift.page(), List.copyOf(drafts.values()), true, Shown.text(String.join("; ", said)));
     }
 
@@ -207,6 +218,9 @@ final class Hands {
     }
 
     private Msg write(List<Unwritten> entries) {
+        if (book == null && shift != null && behindTheClose) {
+            openAgain();
+        }
         if (book == null) {
             return new Msg.Refused("no book is open for writing");
         }
@@ -230,14 +244,19 @@ final class Hands {
         return new Msg.Wrote(lines, shift.page(), said);
     }
 
-    /** A closed book goes on in the file of its next revision; the page of the day is kept. */
+    /** The page of the day is kept. A line behind the close, if one comes, opens the file of the next revision. */
     private String closed(Seal seal, String said) {
         book.close();
+        book = null;
+        behindTheClose = true;
+        shift.judge();
+        return "seal " + seal.shortForm() + "  " + said + savedPage();
+    }
+
+    private void openAgain() {
         String job = shift.job().map(Job::id).orElse(folder.getFileName().toString());
         Opened again = shelf.folder().open(shift.id(), bookName, job, who, now(shift.job()));
         book = again instanceof Opened.Ready ready ? ready.book() : null;
-        shift.judge();
-        return "seal " + seal.shortForm() + "  " + said + savedPage();
     }
 
     private String savedPage() {
@@ -318,6 +337,7 @@ final class Hands {
             late = false;
         }
         drafts.clear();
+        behindTheClose = false;
         shift = null;
     }
 
