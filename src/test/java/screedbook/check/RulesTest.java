@@ -582,6 +582,15 @@ class RulesTest {
                         .load("21:38", "1001", "from_sta=12+03 to_sta=13+53"),
                 s -> s.at("21:12", SHOT + "after_gal=430").load("21:38", "1001", "from_sta=18+00 to_sta=19+53"));
         rule(
+                "tack-not-broken",
+                "",
+                Sort.LOOK_AGAIN,
+                "paved over 21:45",
+                s -> s.at("21:12", SHOT + "after_gal=430")
+                        .load("21:38", "1001", "from_sta=12+03 to_sta=13+53 lift=1")
+                        .load("21:45", "1002", "from_sta=12+03 to_sta=13+53"),
+                s -> s.at("21:12", SHOT + "after_gal=430").load("21:38", "1001", "from_sta=12+03 to_sta=13+53 lift=1"));
+        rule(
                 "tack-rained-on",
                 "78",
                 Sort.LOOK_AGAIN,
