@@ -26,9 +26,11 @@ public final class Tried implements BeforeAllCallback {
         context.getRoot().getStore(Namespace.create(Tried.class)).getOrComputeIfAbsent(Last.class);
     }
 
-    /** A row; one of the same name from a run before is replaced. */
+    /** A row, when everything is tried; one of the same name from a run before is replaced. */
     public static synchronized void row(String tried, String howOften, int acknowledged, int lost, String outcome) {
-        put(tried, "| %s | %s | %,d | %,d | %s |".formatted(tried, howOften, acknowledged, lost, outcome));
+        if (all()) {
+            put(tried, "| %s | %s | %,d | %,d | %s |".formatted(tried, howOften, acknowledged, lost, outcome));
+        }
     }
 
     private static void put(String tried, String row) {
@@ -47,7 +49,7 @@ public final class Tried implements BeforeAllCallback {
     static final class Last implements AutoCloseable {
         @Override
         public void close() throws IOException {
-            if (Files.exists(FILE)) {
+            if (all() && Files.exists(FILE)) {
                 System.out.println(Files.readString(FILE));
             }
         }

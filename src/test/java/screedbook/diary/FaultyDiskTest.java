@@ -182,7 +182,6 @@ class FaultyDiskTest {
     void aFullRealDiskIsSaidAtOnceAndTheFileEndsWithALine() throws Exception {
         try (LoopDisk disk = LoopDisk.mounted("ext4", 4, folder)) {
             Path ballast = fill(disk.at());
-            LineFile file = Lines.open(folder.resolve("elsewhere"));
             Access access = LineFile.open(disk.at(), Lines.NIGHT, "RK", Chain.NOTHING_BEFORE, FileChannel::open);
             int lines = 0;
             String said;
@@ -200,7 +199,6 @@ class FaultyDiskTest {
             } else {
                 said = ((Appended.Refused) access).sentence();
             }
-            file.close();
             assertThat(said).contains("No space left on device");
             Tried.row(
                     "a full disk, ext4", "1 fault", lines + 1, 0, "said at once; with room made the same file goes on");
@@ -239,6 +237,51 @@ class FaultyDiskTest {
                     3,
                     0,
                     "its torn end left, a new file goes on");
+        }
+    }
+
+    /** Not even root may make a file in a folder that is immutable; other users meet the same as a lack of permission. */
+    @Test
+    void aFolderThatTakesNoNewFileIsSaidAtOnceAndLeftAsItIs() throws Exception {
+        try (LoopDisk disk = LoopDisk.mounted("ext4", 16, folder)) {
+            Path diary = Files.createDirectory(disk.at().resolve("diary"));
+            assertThat(LoopDisk.run("chattr", "+i", diary.toString())).isZero();
+            Opened opened = JobFolder.at(disk.at())
+                    .open(Shifts.THIRD, "paver", "harrow-bend", "RK", Shifts.NOON, FileChannel::open);
+            assertThat(opened).isInstanceOf(Opened.No.class);
+            assertThat(((Opened.No) opened).refused().said()).contains("nothing can be written there");
+            assertThat(diary).isEmptyDirectory();
+            assertThat(LoopDisk.run("chattr", "-i", diary.toString())).isZero();
+            Shifts.saved(Shifts.open(disk.at(), Shifts.THIRD, "paver"), Shifts.opening());
+            Tried.row("a folder that takes no new file", "1 fault", 1, 0, "said at once, nothing left behind");
+        }
+    }
+
+    /** The power of a whole disk goes under a program that goes on elsewhere, and comes back. */
+    @Test
+    void aDiskWhosePowerWentIsLeftAndTheRecordGoesOnElsewhere() throws Exception {
+        try (LoopDisk disk = LoopDisk.mounted("ext4", 16, folder)) {
+            Path laptop = folder.resolve("laptop");
+            Book book = Shifts.open(disk.at(), Shifts.THIRD, "paver");
+            Shifts.saved(book, Shifts.opening(), Shifts.ticket(1));
+            disk.powerOff();
+            Saved refused = book.append(List.of(Shifts.ticket(2)), Shifts.NOON).join();
+            assertThat(refused.refused().get().said()).contains("Input/output error");
+            assertThat(refused.refused().get().again()).isFalse();
+            assertThat(book.continueIn(laptop).join()).isEmpty();
+            Shifts.saved(book, Shifts.ticket(2), Shifts.ticket(3));
+            book.close();
+            disk.unmount();
+            disk.mount();
+            ShiftRead read = JobFolder.at(disk.at(), laptop).shift(Shifts.THIRD);
+            assertThat(read.damages()).isEmpty();
+            assertThat(raw(read)).hasSize(4);
+            Tried.row(
+                    "a disk that dies, the record goes on in another folder",
+                    "1 fault",
+                    4,
+                    0,
+                    "said at once; read as one shift");
         }
     }
 
