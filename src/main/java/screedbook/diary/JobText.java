@@ -17,6 +17,7 @@ import screedbook.entry.Built;
 import screedbook.entry.Field;
 import screedbook.entry.Fields;
 import screedbook.job.Job;
+import screedbook.job.Planning;
 import screedbook.unit.Amount;
 import screedbook.unit.Measure;
 import screedbook.unit.UnitSystem;
@@ -183,6 +184,38 @@ final class JobText {
             }
             if (pull.width().value().signum() <= 0) {
                 at(path, "pull " + pull.name() + " is " + pull.width().text() + " wide", "right greater than left");
+            }
+        }
+        planning(job);
+    }
+
+    private void planning(Job job) {
+        for (int i = 0; i < job.planning().haul().size(); i++) {
+            Planning.Haul haul = job.planning().haul().get(i);
+            String path = "haul[" + i + "]";
+            if (job.plant(haul.plant()).isEmpty()) {
+                at(path + ".plant", "no plant is named " + haul.plant(), "the name of one under plants");
+            }
+            if (haul.mix() != null && job.mix(haul.mix()).isEmpty()) {
+                at(path + ".mix", "no mix is named " + haul.mix(), "the name of one under mixes");
+            }
+            if (haul.loss().value().signum() < 0) {
+                at(path, "the loss of heat is " + haul.loss().text(), "0 or more");
+            }
+        }
+        for (int i = 0; i < job.planning().work().size(); i++) {
+            Planning.Period period = job.planning().work().get(i);
+            if (period.to().isBefore(period.from())) {
+                at("work[" + i + "].to", "to " + period.to() + " is before " + period.from(), "from or a later day");
+            }
+        }
+        for (int i = 0; i < job.planning().planned().size(); i++) {
+            Planning.Stretch stretch = job.planning().planned().get(i);
+            if (job.pull(stretch.pull(), stretch.lift()).isEmpty()) {
+                at(
+                        "planned[" + i + "]",
+                        "lift " + stretch.lift() + " has no pull " + stretch.pull(),
+                        "the name and lift of one under pulls");
             }
         }
     }
