@@ -46,7 +46,8 @@ public final class Cases {
                 word(base),
                 null,
                 null,
-                at == null ? null : at.atZoneSameInstant(job.zone()).toLocalDate());
+                at == null ? null : at.atZoneSameInstant(job.zone()).toLocalDate(),
+                design.map(Job.Mix::type).orElse(null));
     }
 
     /** The case of a load. */
@@ -70,19 +71,7 @@ public final class Cases {
                 of(job, null, lift(job, tack.target().lift(), tack.target().pull()), at, null);
         String grade =
                 job.product(tack.product().product()).map(Job.Product::grade).orElse(null);
-        return new Situation(
-                s.layer(),
-                s.thickness(),
-                s.nmas(),
-                s.grade(),
-                s.polymer(),
-                s.aid(),
-                s.light(),
-                s.thermal(),
-                s.base(),
-                word(tack.target().surface()),
-                grade,
-                s.date());
+        return s.tacked(word(tack.target().surface()), grade);
     }
 
     /** The lift that is named; else the one in which the pull lies; else the only one of the job. */

@@ -190,7 +190,10 @@ public record Job(
             @Blank("pay item") String payItem,
 
             @Blank(value = "gradation", help = "fine or coarse, as designed")
-            Gradation gradation) {
+            Gradation gradation,
+
+            @Blank(value = "type", help = "the specification's own word for it, such as 424 or open-graded")
+            String type) {
         /** A letter between the temperatures names the traffic: AASHTO M 332 (from memory). */
         private static final Pattern GRADE = Pattern.compile("(?i)(?:PG\\s*)?(\\d{2})[SHVE]?-\\d{2}.*");
 

@@ -36,12 +36,19 @@ record Row(
         LIMIT("limit"),
         LOWERS("lowers"),
         SETS_NO_LIMIT("sets-no-limit"),
+        /** The printed table has a gap here. */
+        PRINTS_NOTHING("prints-nothing"),
         ASKS("asks");
 
         final String word;
 
         Sort(String word) {
             this.word = word;
+        }
+
+        /** Whether it says that there is no limit. */
+        boolean silent() {
+            return this == SETS_NO_LIMIT || this == PRINTS_NOTHING;
         }
     }
 

@@ -19,6 +19,7 @@ import screedbook.unit.Amount;
  * @param base what is paved over: {@code asphalt}, {@code concrete} or {@code aggregate}
  * @param tackOn what lies under the tack: {@code new}, {@code existing}, {@code milled} or {@code concrete}
  * @param tackGrade grade of the tack product
+ * @param mixType the specification's own word for the mix
  */
 public record Situation(
         String layer,
@@ -32,8 +33,15 @@ public record Situation(
         String base,
         String tackOn,
         String tackGrade,
-        LocalDate date) {
+        LocalDate date,
+        String mixType) {
     /** Nothing known. */
     public static final Situation UNKNOWN =
-            new Situation(null, null, null, null, null, null, null, null, null, null, null, null);
+            new Situation(null, null, null, null, null, null, null, null, null, null, null, null, null);
+
+    /** The same case with tack under it. */
+    public Situation tacked(String surface, String gradeOfTack) {
+        return new Situation(
+                layer, thickness, nmas, grade, polymer, aid, light, thermal, base, surface, gradeOfTack, date, mixType);
+    }
 }

@@ -110,7 +110,8 @@ class PublishedLimitsTest {
                 is.get("base"),
                 is.get("tack_on"),
                 is.get("tack_grade"),
-                is.get("date") == null ? null : LocalDate.parse(is.get("date")));
+                is.get("date") == null ? null : LocalDate.parse(is.get("date")),
+                is.get("mix_type"));
     }
 
     @ParameterizedTest

@@ -90,6 +90,7 @@ public final class Jobs {
                 null,
                 spread == null ? null : Amount.of(spread, Unit.POUND_PER_SQUARE_YARD),
                 item,
+                null,
                 null);
     }
 
@@ -128,6 +129,7 @@ public final class Jobs {
                                 null,
                                 Amount.of("2.4", Unit.KILOGRAM_PER_SQUARE_METRE),
                                 "SP-4",
+                                null,
                                 null)),
                         null,
                         null,
