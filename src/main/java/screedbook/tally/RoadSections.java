@@ -97,6 +97,9 @@ final class RoadSections {
         Sprayed sum = new Sprayed(shots);
         String base = job.units() == Job.Units.METRIC ? "at 15 °C" : "at 60 °F";
         figures.count("tack-shots" + tail, of + "shots", shots.size(), sum.working("shots counted one by one"));
+        if (sum.faceAlone()) {
+            return;
+        }
         sum.figure(
                 figures, "tack-volume" + tail, of + "as measured", Shot::volume, 1, "sum of the volumes as measured");
         sum.figure(figures, "tack-volume-at-base" + tail, of + base, Shot::at60, 1, "volume x factor, shot by shot");
@@ -122,6 +125,13 @@ final class RoadSections {
                 entries.addAll(shot.entries());
                 shot.put().forEach(p -> put.add(shot.tack().ref() + " " + p));
             }
+        }
+
+        /** A contact face is as a rule tacked without a gauge: that it was tacked is all there is to say. */
+        boolean faceAlone() {
+            return shots.stream()
+                    .allMatch(s -> s.tack().entry().target().face() != null
+                            && !s.volume().known());
         }
 
         Working working(String formula) {
