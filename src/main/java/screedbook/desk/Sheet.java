@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import screedbook.entry.Blank;
 import screedbook.entry.Field;
 import screedbook.entry.Fields;
@@ -22,18 +24,20 @@ import screedbook.unit.UnitSystem;
  * The job sheet on the desk: what was read, and what it says now. Nothing of it is on the disk before it is written.
  *
  * @param values as {@code job.json} holds them, with the contacts under a key of their own
- * @param half forms that were left half typed, by the path of what they speak of
+ * @param half forms that were left half typed, by the path to what they speak of
  * @param doubts everything that is missing or wrong, all of it
  * @param job what the values come to; empty when there is any doubt
  */
 record Sheet(
         Msg.JobSheet read,
         Map<String, Object> values,
-        Map<String, Form> half,
+        Map<List<Object>, Form> half,
         List<JobReading.Doubt> doubts,
         Optional<Job> job) {
     /** The key of the contacts; no key of a job is named so. */
     static final String PHONES = "phones";
+
+    private static final Pattern PLACE = Pattern.compile("[a-z_]+\\[\\d+\\](\\.[a-z_]+\\[\\d+\\])*");
 
     /** All that is prepared at the desk: the job's own keys, and the contacts beside them. */
     private record Paper(
@@ -50,7 +54,7 @@ record Sheet(
         return of(read, values, Map.of());
     }
 
-    private static Sheet of(Msg.JobSheet read, Map<String, Object> values, Map<String, Form> half) {
+    private static Sheet of(Msg.JobSheet read, Map<String, Object> values, Map<List<Object>, Form> half) {
         JobReading.Read job = JobReading.of(job(values));
         List<JobReading.Doubt> doubts = new ArrayList<>(job.doubts());
         doubts.addAll(phones(contacts(values)));
@@ -109,7 +113,7 @@ record Sheet(
                 edited.add(key);
             }
         }
-        half.keySet().forEach(path -> edited.add(path.isEmpty() ? "the job" : path));
+        half.keySet().forEach(path -> edited.add(path.isEmpty() ? "the job" : named(path)));
         return List.copyOf(edited);
     }
 
@@ -196,6 +200,47 @@ record Sheet(
         return text.toString();
     }
 
+    /** {@code mixes[12.5-70A].binder}: items by what they are called, not by their place. */
+    String named(List<Object> path) {
+        StringBuilder text = new StringBuilder();
+        for (int i = 0; i < path.size(); i++) {
+            if (path.get(i) instanceof Integer) {
+                text.append('[').append(name(path.subList(0, i + 1))).append(']');
+            } else {
+                text.append(i == 0 ? "" : ".").append(path.get(i));
+            }
+        }
+        return text.toString();
+    }
+
+    /** What an item is called: the first of its values; before it has any, its place. */
+    String name(List<Object> path) {
+        Object last = path.get(path.size() - 1);
+        return record(path).values().stream()
+                .filter(v -> !(v instanceof Map) && !(v instanceof List))
+                .map(Sheet::typed)
+                .findFirst()
+                .orElse(last instanceof Integer i ? (at(path) == null ? "new" : "no. " + (i + 1)) : "?");
+    }
+
+    /** What is missing or wrong in a sentence, with items by what they are called. */
+    String told(JobReading.Doubt doubt) {
+        Matcher place = PLACE.matcher(doubt.said());
+        StringBuilder said = new StringBuilder();
+        while (place.find()) {
+            place.appendReplacement(said, Matcher.quoteReplacement(named(path(place.group()))));
+        }
+        return place.appendTail(said).toString();
+    }
+
+    private static List<Object> path(String text) {
+        List<Object> path = new ArrayList<>();
+        for (String step : text.split("[.\\[\\]]+")) {
+            path.add(step.matches("\\d+") ? (Object) Integer.valueOf(step) : step);
+        }
+        return path;
+    }
+
     /** What stands at a path; null when nothing does. */
     Object at(List<Object> path) {
         Object at = values;
@@ -259,11 +304,11 @@ record Sheet(
 
     /** With a form left half typed, or without it. */
     Sheet half(List<Object> path, Form form) {
-        Map<String, Form> forms = new LinkedHashMap<>(half);
+        Map<List<Object>, Form> forms = new LinkedHashMap<>(half);
         if (form == null) {
-            forms.remove(text(path));
+            forms.remove(path);
         } else {
-            forms.put(text(path), form);
+            forms.put(path, form);
         }
         return new Sheet(read, values, forms, doubts, job);
     }

@@ -40,7 +40,7 @@ final class SheetForms {
 
     /** What a path leads to, as a form; as it was left where it was left half typed. */
     static Form of(Sheet sheet, List<Object> path) {
-        Form left = sheet.half().get(Sheet.text(path));
+        Form left = sheet.half().get(path);
         return left == null ? fresh(sheet, path) : nested(sheet, path, left);
     }
 
@@ -115,18 +115,9 @@ final class SheetForms {
         List<?> list = sheet.list(path);
         List<String> names = new ArrayList<>();
         for (int i = 0; i < list.size(); i++) {
-            names.add(name(sheet, Sheet.step(path, i)));
+            names.add(sheet.name(Sheet.step(path, i)));
         }
         return list.isEmpty() ? "none" : list.size() + ": " + String.join(", ", names);
-    }
-
-    /** What an item is called: the first of its values. */
-    static String name(Sheet sheet, List<Object> path) {
-        return sheet.record(path).values().stream()
-                .filter(v -> !(v instanceof Map) && !(v instanceof List))
-                .map(Sheet::typed)
-                .findFirst()
-                .orElse("?");
     }
 
     /** A record in one line with its units; what cannot be read is left out here and told among what is wrong. */

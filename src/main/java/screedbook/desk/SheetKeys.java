@@ -24,7 +24,7 @@ final class SheetKeys {
 
     /** The disk has told of the sheet. */
     static Model told(Model model, Msg.JobSheet read) {
-        Model answered = model.writing(false);
+        Model answered = model.writing(false).with(Notice.NONE);
         if (!read.unread().isEmpty()) {
             return answered.alert(
                     "it has to be mended with an editor first: " + read.unread().get(0));
@@ -89,7 +89,7 @@ final class SheetKeys {
     /** Items of a list, the one that is half typed behind them among them. */
     static int rows(Sheet sheet, List<Object> path) {
         int size = sheet.list(path).size();
-        return sheet.half().containsKey(Sheet.text(Sheet.step(path, size))) ? size + 1 : size;
+        return sheet.half().containsKey(Sheet.step(path, size)) ? size + 1 : size;
     }
 
     static Step enterList(Model model) {
@@ -120,14 +120,14 @@ final class SheetKeys {
         if (path.isEmpty()) {
             return Step.of(model.say("nothing here to take out"));
         }
-        String list = Sheet.text(items.path()) + "[";
-        Optional<String> half = model.sheet().half().keySet().stream()
-                .filter(each -> each.startsWith(list))
+        int depth = items.path().size();
+        Optional<List<Object>> half = model.sheet().half().keySet().stream()
+                .filter(each -> each.size() > depth && each.subList(0, depth).equals(items.path()))
                 .findFirst();
         if (half.isPresent()) {
-            return Step.of(model.alert(half.get() + " is half typed: finish or drop it first"));
+            return Step.of(model.alert(model.sheet().named(half.get()) + " is half typed: finish or drop it first"));
         }
-        String name = SheetForms.name(model.sheet(), path.get());
+        String name = model.sheet().name(path.get());
         Sheet without = model.sheet().with(path.get(), null);
         Walk walk = items.walk().within(without.list(items.path()).size());
         return Step.of(model.with(without)
@@ -215,10 +215,10 @@ final class SheetKeys {
         Map<String, Object> old =
                 path.isEmpty() ? model.sheet().values() : model.sheet().record(path);
         Map<String, Object> record = SheetForms.record(old, item.form(), filled);
-        boolean item0 = !path.isEmpty() && path.get(path.size() - 1) instanceof Integer;
+        boolean inList = !path.isEmpty() && path.get(path.size() - 1) instanceof Integer;
         Sheet sheet = model.sheet();
         if (!record.equals(old)) {
-            sheet = sheet.with(path, record.isEmpty() && !item0 ? null : record);
+            sheet = sheet.with(path, record.isEmpty() && !inList ? null : record);
         }
         sheet = sheet.half(path, null);
         Form fresh = SheetForms.of(sheet, path).at(item.form().at());
@@ -242,7 +242,7 @@ final class SheetKeys {
         List<JobReading.Doubt> doubts = back.sheet().doubts(item.path());
         String said = doubts.isEmpty()
                 ? "kept in the sheet, not written yet"
-                : "kept; " + doubts.get(0).said();
+                : "kept; " + back.sheet().told(doubts.get(0));
         return Step.of(back.say(said));
     }
 
@@ -273,8 +273,13 @@ final class SheetKeys {
     static Step ask(Model model) {
         Sheet sheet = model.sheet();
         if (!sheet.half().isEmpty()) {
-            return Step.of(
-                    model.alert("half typed: " + String.join(", ", sheet.edited()) + "; finish or drop it first"));
+            return Step.of(model.alert("half typed: "
+                    + String.join(
+                            ", ",
+                            sheet.half().keySet().stream()
+                                    .map(p -> p.isEmpty() ? "the job" : sheet.named(p))
+                                    .toList())
+                    + "; finish or drop it first"));
         }
         if (!sheet.doubts().isEmpty()) {
             return doubts(model);
@@ -293,7 +298,8 @@ final class SheetKeys {
         }
         List<String> lines = new ArrayList<>();
         for (JobReading.Doubt doubt : doubts) {
-            lines.add(doubt.said() + (doubt.right().isEmpty() ? "" : "; right would be: " + doubt.right()));
+            lines.add(
+                    model.sheet().told(doubt) + (doubt.right().isEmpty() ? "" : "; right would be: " + doubt.right()));
         }
         String title = "to settle before the sheet can be written: " + doubts.size();
         return Step.of(model.push(new Screen.Worked(title, List.copyOf(lines), List.of(), Walk.NOWHERE, 0)));

@@ -67,8 +67,7 @@ final class SheetView {
 
     private static String part(Sheet sheet, List<Object> path, String label, String summary) {
         List<JobReading.Doubt> doubts = sheet.doubts(path);
-        return ListView.pad(label, LABEL)
-                + (doubts.isEmpty() ? summary : "!  " + doubts.get(0).said());
+        return ListView.pad(label, LABEL) + (doubts.isEmpty() ? summary : "!  " + sheet.told(doubts.get(0)));
     }
 
     private static String title(Sheet sheet, List<Object> path) {
@@ -77,7 +76,7 @@ final class SheetView {
         }
         Field field = Sheet.field(path).orElseThrow();
         boolean item = path.get(path.size() - 1) instanceof Integer;
-        return field.label() + (item ? "  " + (sheet.at(path) == null ? "new" : SheetForms.name(sheet, path)) : "");
+        return field.label() + (item ? "  " + (sheet.at(path) == null ? "new" : sheet.name(path)) : "");
     }
 
     private static void items(Sheet sheet, Screen.Items items, Frame frame) {
@@ -88,9 +87,9 @@ final class SheetView {
         int size = sheet.list(items.path()).size();
         for (int i = 0; i < SheetKeys.rows(sheet, items.path()); i++) {
             List<Object> path = Sheet.step(items.path(), i);
-            String half = sheet.half().containsKey(Sheet.text(path)) ? "half typed  " : "";
+            String half = sheet.half().containsKey(path) ? "half typed  " : "";
             String doubt = sheet.doubts(path).stream()
-                    .map(d -> "!  " + d.said() + "  ")
+                    .map(d -> "!  " + sheet.told(d) + "  ")
                     .findFirst()
                     .orElse("");
             rows.add(half + doubt + (i < size ? SheetForms.told(path, sheet.record(path)) : ""));
@@ -146,8 +145,9 @@ final class SheetView {
         Input input = form.inputs().get(index);
         Field field = input.field();
         frame.pen().put(1, y, Frame.cut(field.label(), label - 1), Style.PLAIN);
-        int wanted = field.type() == String.class || field.element().isPresent() || Sheet.nested(field) ? 24 : 16;
-        int width = Math.min(Math.max(field.width(), wanted), Math.max(4, frame.width() - label - 12));
+        boolean free = field.type() == String.class || field.element().isPresent() || Sheet.nested(field);
+        int wanted = free ? 44 : field.type().isEnum() ? 22 : 14;
+        int width = Math.min(Math.max(field.width(), wanted), Math.max(4, frame.width() - label - 14));
         FormView.field(form, index, frame, label + 1, y, width);
         int x = label + width + 2;
         frame.pen()

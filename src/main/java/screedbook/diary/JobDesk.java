@@ -101,6 +101,7 @@ final class JobDesk {
                     : troubles.get(0).said();
             return new Rewritten.Not(first, false);
         }
+        new Revisions(folder).fits(found.values(), found.read().job().get(), who, when, why);
         return written(found, text, old, people(sheet.contacts()), oldPeople, new Accepted(who, when, why));
     }
 

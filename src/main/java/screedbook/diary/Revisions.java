@@ -134,6 +134,23 @@ final class Revisions {
                                 + Book.heldBy(((Access.Taken) access).words()).text());
     }
 
+    /**
+     * Whether a job would fit in a line, looked at before anything is written.
+     *
+     * @throws IOException when it would not
+     */
+    void fits(Map<String, Object> values, Job job, String who, OffsetDateTime when, String why) throws IOException {
+        Map<String, Object> line = line(next(), values, job, who, when, why);
+        line.put("prev", Chain.NOTHING_BEFORE);
+        whole(Json.write(line));
+    }
+
+    private static void whole(byte[] bytes) throws IOException {
+        if (!Chain.looksWhole(bytes)) {
+            throw new IOException("job.jsonl: a job of " + bytes.length + " bytes is longer than a line may be");
+        }
+    }
+
     private static Map<String, Object> line(
             int revision, Map<String, Object> values, Job job, String who, OffsetDateTime when, String why) {
         Map<String, Object> line = new LinkedHashMap<>();
@@ -152,9 +169,7 @@ final class Revisions {
     private static String written(LineFile file, Map<String, Object> line) throws IOException {
         line.put("prev", file.head());
         byte[] bytes = Json.write(line);
-        if (!Chain.looksWhole(bytes)) {
-            throw new IOException("job.jsonl: a job of " + bytes.length + " bytes is longer than a line may be");
-        }
+        whole(bytes);
         if (file.append(bytes) instanceof Appended.Refused refused) {
             throw new IOException(refused.sentence());
         }
