@@ -14,6 +14,7 @@ import screedbook.entry.Seal;
 import screedbook.entry.ShiftId;
 import screedbook.job.Job;
 import screedbook.job.Revision;
+import screedbook.spec.SpecSheet;
 import screedbook.tally.ToDate;
 
 /** What the desk is told: keys, the clock, the size of the screen, and what the disk did. */
@@ -73,7 +74,7 @@ public sealed interface Msg {
      * @param commented whether {@code job.json} holds comments of somebody
      * @param there whether there is a job already
      * @param unread sentences about files that cannot be revised from here
-     * @param sheets limit sheets to choose from
+     * @param sheets limit sheets to choose from, by name; the job's own copy where it has one
      * @param offered what a new job may begin with
      */
     record JobSheet(
@@ -84,7 +85,7 @@ public sealed interface Msg {
             boolean there,
             List<Revision> revisions,
             List<String> unread,
-            List<String> sheets,
+            Map<String, SpecSheet> sheets,
             Map<String, Object> offered)
             implements Msg {}
 

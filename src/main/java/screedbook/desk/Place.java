@@ -15,6 +15,7 @@ public enum Place {
     SEARCH("looking for words"),
     FOLDER("another folder"),
     SHEET("the job sheet"),
+    PLAN("findings of the plan"),
     ITEMS("a list of the job sheet"),
     ITEM("a part of the job sheet"),
     REASON("why the sheet is written"),

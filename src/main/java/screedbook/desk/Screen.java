@@ -45,6 +45,9 @@ public sealed interface Screen {
      */
     record Parts(Walk walk, String sure) implements Screen {}
 
+    /** What the limit sheet says of the plan. */
+    record PlanFound(Walk walk) implements Screen {}
+
     /** A list of the job sheet. */
     record Items(List<Object> path, Walk walk) implements Screen {}
 
@@ -104,6 +107,9 @@ public sealed interface Screen {
         }
         if (this instanceof Parts) {
             return Place.SHEET;
+        }
+        if (this instanceof PlanFound) {
+            return Place.PLAN;
         }
         if (this instanceof Items) {
             return Place.ITEMS;

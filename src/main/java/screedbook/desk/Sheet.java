@@ -11,6 +11,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import screedbook.check.Finding;
+import screedbook.check.PlanFindings;
 import screedbook.entry.Blank;
 import screedbook.entry.Field;
 import screedbook.entry.Fields;
@@ -27,13 +29,15 @@ import screedbook.unit.UnitSystem;
  * @param half forms that were left half typed, by the path to what they speak of
  * @param doubts everything that is missing or wrong, all of it
  * @param job what the values come to; empty when there is any doubt
+ * @param findings what the limit sheet says of the plan; none while there is any doubt
  */
 record Sheet(
         Msg.JobSheet read,
         Map<String, Object> values,
         Map<List<Object>, Form> half,
         List<JobReading.Doubt> doubts,
-        Optional<Job> job) {
+        Optional<Job> job,
+        List<Finding> findings) {
     /** The key of the contacts; no key of a job is named so. */
     static final String PHONES = "phones";
 
@@ -58,7 +62,11 @@ record Sheet(
         JobReading.Read job = JobReading.of(job(values));
         List<JobReading.Doubt> doubts = new ArrayList<>(job.doubts());
         doubts.addAll(phones(contacts(values)));
-        return new Sheet(read, values, half, List.copyOf(doubts), doubts.isEmpty() ? job.job() : Optional.empty());
+        Optional<Job> settled = doubts.isEmpty() ? job.job() : Optional.empty();
+        List<Finding> findings = settled.filter(j -> read.sheets().containsKey(j.sheet()))
+                .map(j -> PlanFindings.of(j, read.sheets().get(j.sheet())))
+                .orElse(List.of());
+        return new Sheet(read, values, half, List.copyOf(doubts), settled, findings);
     }
 
     private static List<JobReading.Doubt> phones(List<Map<String, Object>> contacts) {
@@ -310,7 +318,7 @@ record Sheet(
         } else {
             forms.put(path, form);
         }
-        return new Sheet(read, values, forms, doubts, job);
+        return new Sheet(read, values, forms, doubts, job, findings);
     }
 
     /** Doubts about a part of the sheet; those of the job's own blanks for the empty path. */

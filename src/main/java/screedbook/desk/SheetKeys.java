@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import screedbook.check.Finding;
 import screedbook.entry.Field;
 import screedbook.entry.Moment;
 import screedbook.job.Agreed;
@@ -303,6 +304,24 @@ final class SheetKeys {
         }
         String title = "to settle before the sheet can be written: " + doubts.size();
         return Step.of(model.push(new Screen.Worked(title, List.copyOf(lines), List.of(), Walk.NOWHERE, 0)));
+    }
+
+    static Step findings(Model model) {
+        if (model.sheet().job().isEmpty()) {
+            return Step.of(model.say("the plan is looked at when nothing is missing or wrong: t tells"));
+        }
+        return Step.of(model.push(new Screen.PlanFound(Walk.FIRST)));
+    }
+
+    static Step working(Model model) {
+        int at = ((Screen.PlanFound) model.top()).walk().at();
+        List<Finding> all = model.sheet().findings();
+        if (at < 0 || at >= all.size()) {
+            return Step.of(model);
+        }
+        Finding f = all.get(at);
+        String title = f.sort().text() + ": " + f.seen();
+        return Step.of(model.push(new Screen.Worked(title, ListKeys.findingLines(f), List.of(), Walk.NOWHERE, 0)));
     }
 
     private static Step write(Model model) {

@@ -16,7 +16,7 @@ final class SheetPicks {
             return field.words();
         }
         if (field.name().equals("sheet")) {
-            return sheet.read().sheets();
+            return List.copyOf(sheet.read().sheets().keySet());
         }
         return switch (field.pick()) {
             case MIX -> names(sheet, "mixes", "name");

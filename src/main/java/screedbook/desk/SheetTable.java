@@ -8,6 +8,7 @@ final class SheetTable {
 
     static void rows(List<KeyTable.Row> to) {
         sheet(to);
+        plan(to);
         items(to);
         item(to);
         reason(to);
@@ -39,6 +40,13 @@ final class SheetTable {
                 (m, k) -> SheetKeys.doubts(m)));
         to.add(KeyTable.row(
                 p,
+                "f",
+                "findings",
+                "what the limit sheet says of the plan, with its working",
+                KeyTable.c("f"),
+                (m, k) -> SheetKeys.findings(m)));
+        to.add(KeyTable.row(
+                p,
                 "d",
                 "changes",
                 "what changed between two revisions",
@@ -60,6 +68,20 @@ final class SheetTable {
                 "back; what was typed stays and is written with w",
                 KeyTable.code(Key.Code.ESCAPE),
                 (m, k) -> SheetKeys.leave(m)));
+    }
+
+    private static void plan(List<KeyTable.Row> to) {
+        Place p = Place.PLAN;
+        to.add(KeyTable.row(
+                p,
+                "Enter",
+                "working",
+                "how the finding came about",
+                KeyTable.code(Key.Code.ENTER),
+                (m, k) -> SheetKeys.working(m)));
+        to.add(KeyTable.walk(p));
+        to.add(KeyTable.help(p));
+        to.add(KeyTable.esc(p));
     }
 
     private static void items(List<KeyTable.Row> to) {

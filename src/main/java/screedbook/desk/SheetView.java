@@ -2,9 +2,13 @@ package screedbook.desk;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import screedbook.check.Finding;
+import screedbook.check.Sort;
 import screedbook.entry.Blank;
 import screedbook.entry.Field;
 import screedbook.entry.Shown;
+import screedbook.job.Job;
 import screedbook.job.JobReading;
 import screedbook.job.Revision;
 
@@ -18,6 +22,8 @@ final class SheetView {
     static void draw(Model model, Screen screen, Frame frame) {
         if (screen instanceof Screen.Parts parts) {
             parts(model.sheet(), parts.walk(), frame);
+        } else if (screen instanceof Screen.PlanFound found) {
+            found(model.sheet(), found.walk(), frame);
         } else if (screen instanceof Screen.Items items) {
             items(model.sheet(), items, frame);
         } else if (screen instanceof Screen.Item item) {
@@ -35,14 +41,7 @@ final class SheetView {
 
     private static void parts(Sheet sheet, Walk walk, Frame frame) {
         frame.pen().put(1, frame.top(), Frame.cut(Shown.text(state(sheet)), frame.width() - 2), Style.STRONG);
-        int doubts = sheet.doubts().size();
-        String settle = doubts == 0 ? "nothing is missing or wrong" : "missing or wrong: " + doubts + ", t tells all";
-        frame.pen()
-                .put(
-                        1,
-                        frame.top() + 1,
-                        Frame.cut(settle, frame.width() - 2),
-                        doubts == 0 ? Style.FAINT : Style.LOOK_AGAIN);
+        plan(sheet, frame, frame.top() + 1);
         List<Field> fields = Sheet.parts();
         List<String> rows = new ArrayList<>();
         rows.add(part(sheet, List.of(), "the job", Sheet.typed(sheet.values().get("name"))));
@@ -51,6 +50,59 @@ final class SheetView {
             rows.add(part(sheet, path, field.label(), SheetForms.summary(sheet, field, path)));
         }
         rows(frame, frame.top() + 3, rows, walk);
+    }
+
+    /** What is to settle, else what the limit sheet says of the plan. */
+    private static void plan(Sheet sheet, Frame frame, int y) {
+        int room = frame.width() - 2;
+        Optional<String> named = sheet.job().map(Job::sheet);
+        if (!sheet.doubts().isEmpty()) {
+            String said = "missing or wrong: " + sheet.doubts().size() + ", t tells all";
+            frame.pen().put(1, y, Frame.cut(said, room), Style.LOOK_AGAIN);
+        } else if (named.isPresent() && !sheet.read().sheets().containsKey(named.get())) {
+            String said = "no limit sheet " + named.get() + " can be read; the plan is not looked at";
+            frame.pen().put(1, y, Frame.cut(Shown.text(said), room), Style.ALERT);
+        } else if (sheet.findings().isEmpty()) {
+            frame.pen().put(1, y, Frame.cut("nothing is missing, nothing of the plan is marked", room), Style.FAINT);
+        } else {
+            frame.pen()
+                    .put(1, y, Frame.cut("of the plan: " + counts(sheet.findings()) + "; f tells", room), worst(sheet));
+        }
+    }
+
+    private static Style worst(Sheet sheet) {
+        boolean outside = sheet.findings().stream().anyMatch(f -> f.sort() == Sort.OUTSIDE);
+        return outside ? Style.MARK : Style.LOOK_AGAIN;
+    }
+
+    /** {@code 2 outside, 1 look again}. */
+    private static String counts(List<Finding> findings) {
+        List<String> counts = new ArrayList<>();
+        for (Sort sort : Sort.values()) {
+            long count = findings.stream().filter(f -> f.sort() == sort).count();
+            if (count > 0) {
+                counts.add(count + " " + sort.text());
+            }
+        }
+        return String.join(", ", counts);
+    }
+
+    /** Each with its limit below it; only its first row is walked to. */
+    private static void found(Sheet sheet, Walk walk, Frame frame) {
+        List<ListView.Row> rows = new ArrayList<>();
+        for (int i = 0; i < sheet.findings().size(); i++) {
+            Finding f = sheet.findings().get(i);
+            List<String> seen = Frame.wrapped(f.seen(), frame.width() - 13);
+            Style style = f.sort() == Sort.OUTSIDE ? Style.MARK : Style.LOOK_AGAIN;
+            rows.add(new ListView.Row(ListView.pad(f.sort().mark(), 11) + seen.get(0), style, i));
+            List<String> below = new ArrayList<>(seen.subList(1, seen.size()));
+            below.addAll(Frame.wrapped((f.limit() + "  " + f.clause()).strip(), frame.width() - 13));
+            below.forEach(line -> rows.add(new ListView.Row(" ".repeat(11) + line, Style.FAINT, -1)));
+        }
+        if (rows.isEmpty()) {
+            rows.add(ListView.Row.text("nothing of the plan is marked"));
+        }
+        ListView.walked(frame, rows, walk);
     }
 
     /** Which revision it is, or what of it is not written yet. */

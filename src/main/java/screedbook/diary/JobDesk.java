@@ -88,7 +88,7 @@ final class JobDesk {
         byte[] old = bytes("job.json");
         byte[] oldPeople = bytes("people.json");
         if (!stamp(old, oldPeople).equals(sheet.stamp())) {
-            return new Rewritten.Not("job.json or people.json was changed meanwhile by somebody else", true);
+            return new Rewritten.Not("the files were changed by somebody else", true);
         }
         Map<String, Object> plain =
                 Fields.plain(Fields.build(Job.class, sheet.values()).value());

@@ -34,8 +34,6 @@ final class SheetHands {
     }
 
     private Msg.JobSheet told(JobSheet sheet) {
-        List<String> sheets = new ArrayList<>(SpecSheet.shippedNames());
-        folder.sheetNames().stream().filter(name -> !sheets.contains(name)).forEach(sheets::add);
         return new Msg.JobSheet(
                 sheet.values(),
                 sheet.contacts(),
@@ -44,8 +42,22 @@ final class SheetHands {
                 sheet.there(),
                 sheet.revisions(),
                 sheet.unread().stream().map(t -> t.text()).toList(),
-                List.copyOf(sheets),
+                sheets(),
                 offered());
+    }
+
+    /** The limit sheets that can be read: the job's own copy of a sheet, else the shipped one. */
+    private Map<String, SpecSheet> sheets() {
+        Map<String, SpecSheet> sheets = new LinkedHashMap<>();
+        List<String> names = new ArrayList<>(SpecSheet.shippedNames());
+        names.addAll(folder.sheetNames());
+        for (String name : names) {
+            folder.sheet(name)
+                    .or(() -> SpecSheet.shippedBytes(name))
+                    .flatMap(bytes -> SpecSheet.read(name, bytes).sheet())
+                    .ifPresent(sheet -> sheets.put(name, sheet));
+        }
+        return sheets;
     }
 
     /** What is known of a new job without asking; all of it can be typed over. */

@@ -10,7 +10,6 @@ import screedbook.job.Agreed;
 import screedbook.job.Job;
 import screedbook.job.JobReading;
 import screedbook.job.Revision;
-import screedbook.spec.SpecSheet;
 
 /** The job's files on a paper disk: what is written stays, every write is a revision. */
 final class PaperSheet {
@@ -61,13 +60,13 @@ final class PaperSheet {
                 there,
                 List.copyOf(revisions),
                 List.of(),
-                SpecSheet.shippedNames(),
+                Map.of("practice", DeskRig.practice()),
                 DeskRig.map("id", "new-road", "zone", "America/Denver", "sheet", "practice"));
     }
 
     Msg write(Effect.WriteJobSheet write, OffsetDateTime now) {
         if (elsewhere) {
-            return new Msg.JobNotWritten("job.json or people.json was changed meanwhile by somebody else", true);
+            return new Msg.JobNotWritten("the files were changed by somebody else", true);
         }
         values = write.sheet().values();
         contacts = write.sheet().contacts();

@@ -189,7 +189,7 @@ class SheetTest {
         rig.paper.elsewhere = true;
         rig.keys("wwarmer<enter>");
         assertThat(rig.screen())
-                .contains("NOT on disk: job.json or people.json was changed meanwhile")
+                .contains("NOT on disk: the files were changed by somebody else; r reads it again")
                 .contains("typed here, not written: mixes");
         rig.paper.elsewhere = false;
         rig.keys("r");
