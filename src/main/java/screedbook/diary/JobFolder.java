@@ -377,6 +377,30 @@ public final class JobFolder {
         }
     }
 
+    /**
+     * Keeps the seed of a lot's random numbers beside the diaries until the record may tell it. The file is named by the
+     * seed's SHA-256, so that it can be found from the line that tells that.
+     */
+    public void keepSeed(String seed) throws IOException {
+        Folder.replace(
+                seedFile(Chain.hash(seed.getBytes(StandardCharsets.UTF_8))),
+                seed.getBytes(StandardCharsets.UTF_8),
+                FileChannel::open);
+    }
+
+    /** The seed of a SHA-256, where this folder keeps it and it is the same still. */
+    public Optional<String> seed(String sha256) {
+        return sha256.matches("[0-9a-f]{64}")
+                ? bytes(seedFile(sha256))
+                        .filter(bytes -> Chain.hash(bytes).equals(sha256))
+                        .map(bytes -> new String(bytes, StandardCharsets.UTF_8))
+                : Optional.empty();
+    }
+
+    private Path seedFile(String sha256) {
+        return diaries.get(0).resolve(sha256.substring(0, 16) + ".seed");
+    }
+
     /** Half-typed entries of a shift's book. */
     public List<Draft> drafts(ShiftId shift, String book) {
         return Drafts.read(draftFile(shift, book));

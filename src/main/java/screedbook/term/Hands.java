@@ -1,6 +1,7 @@
 package screedbook.term;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.security.SecureRandom;
@@ -34,6 +35,7 @@ import screedbook.entry.Aside;
 import screedbook.entry.Damage;
 import screedbook.entry.Day;
 import screedbook.entry.Draft;
+import screedbook.entry.Draw;
 import screedbook.entry.Kind;
 import screedbook.entry.Line;
 import screedbook.entry.Moment;
@@ -53,6 +55,7 @@ import screedbook.job.Agreed;
 import screedbook.job.Job;
 import screedbook.shelf.Shelf;
 import screedbook.spec.SpecSheet;
+import screedbook.tally.RandomPlaces;
 import screedbook.tally.ToDate;
 
 /**
@@ -329,12 +332,50 @@ final class Hands {
             return new Msg.Refused(refused.said() + (refused.again() ? "" : "; Ctrl-F names another folder"));
         }
         late |= !day().late().isEmpty();
-        String said = saved.said();
+        String said = saved.said() + places(now);
         if (saved.seal().isPresent()) {
             seals.add(saved.seal().get());
             said = closed(saved.seal().get(), said);
         }
         return new Msg.Wrote(lines, page(), said);
+    }
+
+    /**
+     * Writes what the record lacks about random places, now that there is a load more; what to tell of it, empty where
+     * there is nothing. A seed is on the disk before the line that names it.
+     */
+    private String places(OffsetDateTime now) {
+        Optional<Job> job = ground.job().filter(RandomPlaces::drawn);
+        if (job.isEmpty()) {
+            return "";
+        }
+        try {
+            List<Draw> owed = RandomPlaces.owed(day(), job.get(), before, shelf.folder()::seed, this::freshSeed);
+            if (owed.isEmpty()) {
+                return "";
+            }
+            Saved saved = book.append(owed.stream().map(d -> written(now, d)).toList(), now)
+                    .join();
+            saved.receipts().forEach(r -> add(r.line()));
+            String told = owed.stream()
+                    .filter(d -> d.step() == Draw.Step.REACHED)
+                    .map(d -> "  random place: lot " + d.lot() + " sublot "
+                            + d.reached().sublot())
+                    .collect(java.util.stream.Collectors.joining());
+            return told + saved.refused().map(r -> "  NOT on disk: " + r.said()).orElse("");
+        } catch (UncheckedIOException e) {
+            return "  no random place is drawn: " + e.getCause().getMessage();
+        }
+    }
+
+    private String freshSeed() {
+        String seed = HexFormat.of().formatHex(new SecureRandom().generateSeed(16));
+        try {
+            shelf.folder().keepSeed(seed);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return seed;
     }
 
     /** A closed book goes on in the file of its next revision; the page of the day is kept. */
