@@ -34,7 +34,7 @@ class RoomsTest {
     private record Uses(Set<String> rooms, Set<String> libraries) {}
 
     /** One class that names another. */
-    private record Arrow(String from, String to) {}
+    record Arrow(String from, String to) {}
 
     /** In the order of the picture: a room looks only to those above it. */
     private static final Map<String, Uses> ROOMS = rooms();
@@ -211,7 +211,7 @@ class RoomsTest {
         return type.substring(type.lastIndexOf('.') + 1);
     }
 
-    private static List<Arrow> arrows(Path classes) {
+    static List<Arrow> arrows(Path classes) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
         int exit = ToolProvider.findFirst("jdeps")
@@ -227,7 +227,7 @@ class RoomsTest {
                 .toList();
     }
 
-    private static Path compiled(Path folder, String... sources) throws IOException {
+    static Path compiled(Path folder, String... sources) throws IOException {
         Path classes = Files.createDirectories(folder.resolve("classes"));
         List<Path> files = new ArrayList<>();
         for (String source : sources) {

@@ -89,13 +89,12 @@ final class Placed {
         }
         byWhere.computeIfAbsent(new Where(target.pull(), target.lift()), w -> new ArrayList<>())
                 .add(new Shot(tack, on.get()));
-        first(tack.order(), String.valueOf(target.pull()), on.get())
-                .ifPresent(l -> covered.add(new Covered(tack, l.load())));
+        first(tack.order(), target, on.get()).ifPresent(l -> covered.add(new Covered(tack, l.load())));
     }
 
     /** Loads of a pull stand in the order in which they were laid, so that the search begins at the shot's time. */
-    private Optional<Laid> first(OffsetDateTime after, String pull, Stretch on) {
-        List<Laid> loads = byPull.getOrDefault(pull, List.of());
+    private Optional<Laid> first(OffsetDateTime after, Tack.Target target, Stretch on) {
+        List<Laid> loads = byPull.getOrDefault(String.valueOf(target.pull()), List.of());
         Instant from = after.toInstant();
         int low = 0;
         int high = loads.size();
@@ -108,11 +107,16 @@ final class Placed {
             }
         }
         for (Laid each : loads.subList(low, loads.size())) {
-            if (each.on().meets(on)) {
+            if (each.on().meets(on) && same(target.lift(), each.share().lift())) {
                 return Optional.of(each);
             }
         }
         return Optional.empty();
+    }
+
+    /** A lift that is not named may be any. */
+    private static boolean same(Integer lift, Integer other) {
+        return lift == null || other == null || lift.equals(other);
     }
 
     List<Laid> laid() {
@@ -127,8 +131,7 @@ final class Placed {
     List<Shot> shots(String pull, Integer lift) {
         List<Shot> found = new ArrayList<>();
         byWhere.forEach((where, shots) -> {
-            boolean same = where.lift() == null || lift == null || where.lift().equals(lift);
-            if (same && pull != null && pull.equals(where.pull())) {
+            if (same(where.lift(), lift) && pull != null && pull.equals(where.pull())) {
                 found.addAll(shots);
             }
         });

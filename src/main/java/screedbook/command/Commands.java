@@ -49,8 +49,8 @@ import screedbook.entry.Shown;
         footer = {
             "",
             "A folder that is named like a command is opened as ./NAME.",
-            "Limits come from the sheet chosen for the job; the contract documents and the engineer",
-            "govern. This is not a safety plan."
+            "Limits come from the sheet chosen for the job; the contract documents, the",
+            "engineer, local codes and licensed practice govern. This is not a safety plan."
         },
         versionProvider = Commands.Version.class,
         subcommands = {NewJob.class, DayCommand.class, FindingsCommand.class, VerifyCommand.class, CsvCommand.class})

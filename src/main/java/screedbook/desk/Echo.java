@@ -1,5 +1,6 @@
 package screedbook.desk;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -7,10 +8,13 @@ import java.util.Map;
 import screedbook.check.Finding;
 import screedbook.entry.Closing;
 import screedbook.entry.Kind;
+import screedbook.entry.Ref;
 import screedbook.entry.Standing;
 import screedbook.entry.Ticket;
+import screedbook.entry.Told;
 import screedbook.entry.YesNo;
 import screedbook.job.Job;
+import screedbook.tally.Load;
 import screedbook.tally.Run;
 import screedbook.tally.Shot;
 import screedbook.tally.Tons;
@@ -32,8 +36,15 @@ final class Echo {
         return loads + (loads == 1 ? " load" : " loads");
     }
 
-    /** What the shift would come to with the entry that is being keyed, and the tare that its weights imply. */
+    /** What the shift would come to with the ticket that is being keyed; of another kind the entry that it speaks of. */
     static String of(Model model, Reading reading) {
+        if (reading.plain().get("of") instanceof String of) {
+            return model.shift()
+                    .day()
+                    .find(Ref.of(of))
+                    .map(s -> Told.line(s.entry()))
+                    .orElse(of + " is not in this shift");
+        }
         if (reading.form().kind() != Kind.TICKET || reading.form().amends() != null) {
             return "";
         }
@@ -44,7 +55,8 @@ final class Echo {
         if (net != null && net.unit() == unit) {
             Tons all = model.shift().totals().shift();
             words.add(net.text());
-            words.add(counted(all.loads() + 1) + " " + all.pay().plus(net).text());
+            Amount more = Load.laid(ticket) ? net : new Amount(BigDecimal.ZERO, unit);
+            words.add(counted(all.loads() + 1) + " " + all.pay().plus(more).text());
         }
         run(model, ticket, words);
         return String.join("  ", words);

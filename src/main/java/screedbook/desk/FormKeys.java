@@ -10,7 +10,6 @@ import screedbook.entry.Aside;
 import screedbook.entry.Closing;
 import screedbook.entry.Entry;
 import screedbook.entry.Fields;
-import screedbook.entry.Kind;
 import screedbook.entry.Moment;
 import screedbook.entry.Source;
 import screedbook.entry.Standing;
@@ -72,7 +71,7 @@ final class FormKeys {
 
     static Step write(Model model) {
         Form form = form(model);
-        if (!form.touched() && form.kind() != Kind.CLOSING) {
+        if (!form.touched()) {
             return Step.of(model.say("nothing was typed yet; Esc leaves"));
         }
         Reading reading = Reading.of(form, model);

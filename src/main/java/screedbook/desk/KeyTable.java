@@ -94,12 +94,13 @@ public final class KeyTable {
 
     private static void shift(List<Row> to) {
         Place p = Place.SHIFT;
-        to.add(row(p, "digits", "ticket", "begin a ticket with its truck", digits(), ShiftKeys::digit));
+        to.add(row(
+                p, "0-9", "ticket", "begin a ticket; the digit goes into its first blank", digits(), ShiftKeys::digit));
         to.add(begin(p, "t", "", "key a ticket", Kind.TICKET));
         to.add(begin(p, "s", "surface", "key a surface temperature", Kind.SURFACE));
         to.add(begin(p, "w", "weather", "key the weather", Kind.WEATHER));
         to.add(begin(p, "k", "tack", "key a tack shot", Kind.TACK));
-        to.add(begin(p, "n", "note", "key a note", Kind.NOTE));
+        to.add(begin(p, "n", "", "key a note", Kind.NOTE));
         to.add(row(
                 p,
                 "m",
@@ -130,7 +131,7 @@ public final class KeyTable {
         to.add(row(p, "/", "", "look for words in every shift", c("/"), (m, k) -> ListKeys.search(m)));
         to.add(row(
                 p, "P", "", "save the page so far as text and CSV", c("P"), (m, k) -> Step.of(m, new Effect.Print())));
-        to.add(row(p, "c", "close", "see what is missing, then close the shift", c("c"), (m, k) -> ShiftKeys.close(m)));
+        to.add(row(p, "c", "", "see what is missing, then close the shift", c("c"), (m, k) -> ShiftKeys.close(m)));
         to.add(row(p, "r", "", "write a review of a closed shift", c("r"), (m, k) -> ShiftKeys.review(m)));
         to.add(row(p, "u", "", "say who writes", c("u"), (m, k) -> ShiftKeys.nextWho(m)));
         to.add(look(p));

@@ -98,7 +98,8 @@ final class ListView {
             Finding f = findings.get(i);
             String entry = f.of().isEmpty() ? "shift" : f.of().get(0).toString();
             String limit = f.limit().isEmpty() ? "" : ", " + f.limit();
-            String text = pad(f.sort().mark(), 11) + pad(entry, 12) + f.seen() + limit + "  " + f.clause();
+            String seen = (f.answered() ? "answered: " : "") + f.seen();
+            String text = pad(f.sort().mark(), 11) + pad(entry, 12) + seen + limit + "  " + f.clause();
             Style style = f.answered() ? Style.FAINT : f.sort() == Sort.OUTSIDE ? Style.MARK : Style.LOOK_AGAIN;
             rows.add(new Row(text, style, i));
             f.answers()

@@ -72,7 +72,7 @@ final class ShiftView {
             }
         }
         if (all.size() <= 1 && y < end - 3) {
-            frame.pen().put(2, y + 1, "a digit begins a ticket with its truck number", Style.FAINT);
+            frame.pen().put(2, y + 1, "a digit begins a ticket and goes into its first blank", Style.FAINT);
             frame.pen().put(2, y + 2, "w weather   s surface temperature   k tack", Style.FAINT);
         }
     }

@@ -44,8 +44,7 @@ final class StartKeys {
         Screen.Start start = (Screen.Start) model.top();
         if (!open.isEmpty() && !start.sure().equals(word)) {
             return Step.of(model.top(new Screen.Start(start.walk(), word))
-                    .alert(open.get(0).shift() + " is not closed: Enter on it, then c; the same key again begins "
-                            + shift + " now"));
+                    .alert(open.get(0).shift() + " is not closed; the same key again begins " + shift));
         }
         return Step.of(
                 model.top(new Screen.Start(start.walk(), "")).writing(true),

@@ -123,10 +123,11 @@ public final class Update {
 
     /** New lines go to the head of the list; the entry that was walked to stays the one walked to. */
     private static Model onTheSameEntry(Model model, int more) {
-        boolean walked = model.top() instanceof Screen.Log log && log.walk().at() >= 0;
-        return walked
-                ? model.top(new Screen.Log(((Screen.Log) model.top()).walk().by(more, size(model))))
-                : model;
+        return model.screens(model.screens().stream()
+                .map(s -> s instanceof Screen.Log log && log.walk().at() >= 0
+                        ? new Screen.Log(log.walk().by(more, size(model)))
+                        : s)
+                .toList());
     }
 
     private static String echo(Shift shift, Msg.Wrote wrote) {
@@ -149,6 +150,6 @@ public final class Update {
                 true));
         return found.matches().isEmpty()
                 ? shown.say("nothing found for " + screedbook.entry.Shown.text(found.words()))
-                : shown;
+                : shown.with(Notice.NONE);
     }
 }

@@ -3,6 +3,7 @@ package screedbook.report;
 import java.io.IOException;
 import java.util.Optional;
 import screedbook.check.Cautions;
+import screedbook.entry.Damage;
 import screedbook.entry.Seal;
 import screedbook.spec.SpecSheet;
 import screedbook.tally.Due;
@@ -44,6 +45,7 @@ public final class DayJson {
         json.text("sheet", sheet.map(SpecSheet::name).orElse(null));
         json.text("sheet_sha256", sheet.map(SpecSheet::sha256).orElse(null));
         json.list("seals", paper.seals(), this::seal);
+        json.list("damages", paper.damages(), this::damage);
         json.list("sections", paper.totals().sections(), this::section);
         json.list("loads", paper.totals().loads(), this::load);
         json.list("shots", paper.totals().shots(), this::shot);
@@ -54,6 +56,14 @@ public final class DayJson {
         });
         json.findings(paper.findings());
         json.text("governs", Cautions.GOVERNS);
+    }
+
+    private void damage(Damage damage) throws IOException {
+        json.text("file", damage.file());
+        if (damage.row() > 0) {
+            json.number("line", damage.row());
+        }
+        json.text("said", damage.said());
     }
 
     private void seal(Seal seal) throws IOException {

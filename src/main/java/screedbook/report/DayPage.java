@@ -33,6 +33,7 @@ public final class DayPage {
 
     private void write() {
         heading();
+        damages();
         new Decisions(paper, entries, leaf).write();
         Sums sums = new Sums(paper, leaf);
         sums.reconciliation();
@@ -71,6 +72,15 @@ public final class DayPage {
         return paper.sheet()
                 .map(s -> "limit sheet " + s.name() + " " + s.sha256().substring(0, 8))
                 .orElse("limit sheet not found");
+    }
+
+    /** First of all: what follows rests on these files. */
+    private void damages() {
+        if (paper.damages().isEmpty()) {
+            return;
+        }
+        leaf.heading("FILES NOT AS THEY WERE WRITTEN");
+        paper.damages().forEach(d -> leaf.say(1, d.file() + (d.row() > 0 ? ":" + d.row() : "") + ": " + d.said()));
     }
 
     private void foot(Kept kept) {

@@ -3,6 +3,7 @@ package screedbook.report;
 import java.util.List;
 import java.util.Optional;
 import screedbook.check.Finding;
+import screedbook.entry.Damage;
 import screedbook.entry.Day;
 import screedbook.entry.Seal;
 import screedbook.job.Agreed;
@@ -16,6 +17,7 @@ import screedbook.tally.Totals;
  * @param agreed the job revision in force; empty when it cannot be found by its hash
  * @param sheet the limit sheet in force; empty when it cannot be found by its hash
  * @param seals of the books that are closed
+ * @param damages where the shift's files are not as they were written
  * @param revision of the page: 1, and 2 and more after late lines
  */
 public record DayPaper(
@@ -25,6 +27,7 @@ public record DayPaper(
         Optional<Agreed> agreed,
         Optional<SpecSheet> sheet,
         List<Seal> seals,
+        List<Damage> damages,
         int revision) {
     Optional<Job> job() {
         return agreed.map(Agreed::job);

@@ -14,6 +14,7 @@ import screedbook.entry.Moment;
 import screedbook.entry.Opening;
 import screedbook.entry.Person;
 import screedbook.entry.Ref;
+import screedbook.entry.Review;
 import screedbook.entry.Standing;
 import screedbook.entry.Ticket;
 import screedbook.entry.Told;
@@ -59,10 +60,12 @@ final class Entries {
         return (standing.time() == null ? "" : Moment.clock(standing.time()) + " ") + what + number;
     }
 
-    /** Everybody who wrote, once, with the name where it is known. */
+    /** Everybody who kept the shift, once, with the name where it is known; who only reviewed it did not keep it. */
     String writers() {
         Set<String> who = new LinkedHashSet<>();
-        day.all().forEach(s -> who.add(s.line().who()));
+        day.all().stream()
+                .filter(s -> !(s.entry() instanceof Review))
+                .forEach(s -> who.add(s.line().who()));
         return who.stream().filter(Objects::nonNull).map(this::person).collect(Collectors.joining(", "));
     }
 

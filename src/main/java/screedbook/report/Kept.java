@@ -72,12 +72,13 @@ final class Kept {
         for (Standing<HandOver> each : overs) {
             leaf.say(
                     1,
-                    clock(each) + " handed over"
-                            + Entries.phrases(
-                                    " to",
-                                    each.entry().nextWho(),
-                                    "",
-                                    each.entry().text()));
+                    (clock(each) + " handed over "
+                                    + Entries.phrases(
+                                            "to",
+                                            each.entry().nextWho(),
+                                            "",
+                                            each.entry().text()))
+                            .strip());
         }
     }
 

@@ -15,6 +15,7 @@ public final class Papers {
                 file.ground().now().flatMap(InForce::agreed),
                 file.ground().sheet(),
                 file.seals(),
+                file.read().damages(),
                 file.revision());
     }
 }

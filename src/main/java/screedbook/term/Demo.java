@@ -21,6 +21,8 @@ import screedbook.desk.Effect;
 import screedbook.diary.Book;
 import screedbook.diary.JobFolder;
 import screedbook.diary.Opened;
+import screedbook.entry.Answer;
+import screedbook.entry.Aside;
 import screedbook.entry.Built;
 import screedbook.entry.Day;
 import screedbook.entry.Entry;
@@ -30,6 +32,7 @@ import screedbook.entry.Kind;
 import screedbook.entry.Line;
 import screedbook.entry.Moment;
 import screedbook.entry.Opening;
+import screedbook.entry.Ref;
 import screedbook.entry.ShiftId;
 import screedbook.entry.Source;
 import screedbook.entry.Standing;
@@ -162,8 +165,23 @@ final class Demo {
                                 List.of(unwritten),
                                 moved(line.keyed(), on, agreed.job().zone()))
                         .join();
+                if (line.entry() instanceof Opening) {
+                    OffsetDateTime keyed = moved(line.keyed(), on, agreed.job().zone());
+                    book.append(List.of(gap(bookName, who, keyed)), keyed).join();
+                }
             }
         }
+    }
+
+    /** The demo's other shifts are long past; why there is none between has its answer. */
+    private static Unwritten gap(String bookName, String who, OffsetDateTime keyed) {
+        Answer answer = new Answer(
+                new Ref(bookName, 1),
+                "days-without-shift",
+                "this shift was made today, to try the program",
+                null,
+                null);
+        return new Unwritten(keyed, who, Source.LIVE, answer, Aside.NONE);
     }
 
     /** Opening, then what was observed, up to the twelfth load. */

@@ -1,16 +1,12 @@
 package screedbook.term;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.security.SecureRandom;
 import java.time.Clock;
-import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -20,51 +16,35 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
-import screedbook.check.Ground;
 import screedbook.desk.Effect;
 import screedbook.desk.Msg;
 import screedbook.diary.Book;
-import screedbook.diary.BookRead;
 import screedbook.diary.Glance;
 import screedbook.diary.JobFolder;
 import screedbook.diary.JobRead;
 import screedbook.diary.Opened;
 import screedbook.diary.Saved;
-import screedbook.diary.ShiftRead;
-import screedbook.entry.Aside;
-import screedbook.entry.Damage;
-import screedbook.entry.Day;
 import screedbook.entry.Draft;
-import screedbook.entry.Draw;
 import screedbook.entry.Kind;
 import screedbook.entry.Line;
 import screedbook.entry.Moment;
-import screedbook.entry.Opening;
-import screedbook.entry.Plan;
 import screedbook.entry.Receipt;
 import screedbook.entry.Refused;
 import screedbook.entry.Seal;
 import screedbook.entry.ShiftId;
 import screedbook.entry.Shown;
-import screedbook.entry.Source;
 import screedbook.entry.Standing;
 import screedbook.entry.Told;
 import screedbook.entry.Unwritten;
-import screedbook.entry.Written;
 import screedbook.job.Agreed;
 import screedbook.job.Job;
 import screedbook.shelf.Shelf;
-import screedbook.spec.SpecSheet;
-import screedbook.tally.RandomPlaces;
-import screedbook.tally.ToDate;
 
 /**
  * What the desk wants done outside, done: one thread that nobody interrupts reads and writes the job's folder and tells
  * the desk what came of it.
  */
 final class Hands {
-    private static final int FORMAT = 1;
-    private static final Duration CLOCK_MAY_DIFFER = Duration.ofSeconds(2);
     private static final int MATCHES = 500;
 
     private final Path folder;
@@ -73,17 +53,13 @@ final class Hands {
     private final Clock clock;
     private final List<Path> elsewhere = new ArrayList<>();
     private final ExecutorService thread = Executors.newSingleThreadExecutor(work -> new Thread(work, "disk"));
-    private final Map<String, List<Written>> books = new LinkedHashMap<>();
     private final Map<Kind, Draft> drafts = new LinkedHashMap<>();
     private Shelf shelf;
     private Book book;
-    private ShiftId shift;
+    private TakenShift shift;
     private String who = "";
-    private Ground ground;
-    private ToDate before = ToDate.NONE;
-    private List<Damage> damages = List.of();
     private boolean late;
-    private final List<Seal> seals = new ArrayList<>();
+    private boolean behindTheClose;
 
     /**
      * @param folder the job's folder
@@ -170,13 +146,18 @@ final class Hands {
 
     private Msg lookAt(ShiftId id) {
         letGo();
-        take(shelf.folder().shift(id));
-        return new Msg.Opened(page(), List.of(), false, "");
+        take(id);
+        return new Msg.Opened(shift.page(), List.of(), false, "");
     }
 
     private Msg open(Effect.Open open) {
         letGo();
         who = open.who();
+        take(open.shift());
+        if (shift.closed()) {
+            behindTheClose = true;
+            return opened(List.of());
+        }
         JobFolder at = shelf.folder();
         Optional<Job> job = at.job().job();
         OffsetDateTime now = now(job);
@@ -196,23 +177,32 @@ final class Hands {
         }
         Opened.Ready ready = (Opened.Ready) opened;
         book = ready.book();
-        take(at.shift(open.shift()));
+        take(open.shift());
         List<String> said = new ArrayList<>(ready.said());
         begin(job, now, said);
-        at.drafts(shift, bookName).forEach(d -> drafts.put(d.of() == null ? d.kind() : Kind.AMEND, d));
-        return new Msg.Opened(page(), List.copyOf(drafts.values()), true, Shown.text(String.join("; ", said)));
+        if (shift.own().isEmpty()) {
+            Msg.Opened seen = (Msg.Opened) lookAt(open.shift());
+            return new Msg.Opened(seen.page(), List.of(), false, Shown.text(String.join("; ", said)));
+        }
+        return opened(said);
     }
 
-    /** The lines that the program itself writes when a book is opened: opening, clock, plan. */
+    /** The shift that was taken, with what was half typed in it. */
+    private Msg opened(List<String> said) {
+        shelf.folder().drafts(shift.id(), bookName).forEach(d -> drafts.put(d.of() == null ? d.kind() : Kind.AMEND, d));
+        return new Msg.Opened(shift.page(), List.copyOf(drafts.values()), true, Shown.text(String.join("; ", said)));
+    }
+
+    /** The lines that the program itself writes when a book is opened. */
     private void begin(Optional<Job> job, OffsetDateTime now, List<String> said) {
-        List<Written> own = books.getOrDefault(bookName, List.of());
+        FirstLines lines = new FirstLines(shelf, program, who);
         List<Unwritten> first = new ArrayList<>();
-        clock(own, now).ifPresent(first::add);
+        lines.clock(shift.own(), now).ifPresent(first::add);
         try {
-            if (own.isEmpty()) {
-                first.add(opening(job, now));
-            } else if (closedBook().isEmpty()) {
-                plan(own, job, now).ifPresent(p -> {
+            if (shift.own().isEmpty()) {
+                first.add(lines.opening(job, book.sealBefore(), now));
+            } else if (!shift.closed()) {
+                lines.plan(shift.own(), job, now).ifPresent(p -> {
                     first.add(p);
                     said.add("another job revision or limit sheet is in force from here on");
                 });
@@ -222,175 +212,72 @@ final class Hands {
         }
         if (!first.isEmpty()) {
             Saved saved = book.append(first, now).join();
-            saved.receipts().forEach(r -> add(r.line()));
+            saved.receipts().forEach(r -> shift.add(r.line()));
             saved.refused().ifPresent(r -> said.add("NOT on disk: " + r.said()));
-            retake();
         }
-    }
-
-    private Optional<Line> closedBook() {
-        return books.getOrDefault(bookName, List.of()).stream()
-                .filter(w -> w instanceof Line l && l.kind() == Kind.CLOSING)
-                .map(w -> (Line) w)
-                .findFirst();
-    }
-
-    /** A clock that stands before the last line that this laptop wrote is told; older lines stay as they are. */
-    private Optional<Unwritten> clock(List<Written> own, OffsetDateTime now) {
-        for (int i = own.size() - 1; i >= 0; i--) {
-            if (own.get(i) instanceof Line line) {
-                return now.plus(CLOCK_MAY_DIFFER).isBefore(line.keyed())
-                        ? Optional.of(written(
-                                now,
-                                new screedbook.entry.Clock(
-                                        line.keyed(), now, null, "the clock stands before the last line of this book")))
-                        : Optional.empty();
-            }
-        }
-        return Optional.empty();
-    }
-
-    private Unwritten written(OffsetDateTime time, screedbook.entry.Entry entry) {
-        return new Unwritten(time, who, Source.LIVE, entry, Aside.NONE);
-    }
-
-    private Unwritten opening(Optional<Job> job, OffsetDateTime now) throws IOException {
-        if (job.isEmpty()) {
-            throw new IOException("job.json cannot be read");
-        }
-        Agreed agreed = shelf.folder().accept(who, now, null);
-        Optional<byte[]> sheet = sheet(job.get().sheet());
-        String sha256 = sheet.isPresent() ? shelf.folder().freezeSheet(job.get().sheet(), sheet.get()) : null;
-        ZoneId here = ZoneId.systemDefault();
-        boolean same = here.getRules().getOffset(now.toInstant()).equals(now.getOffset());
-        Opening opening = new Opening(
-                FORMAT,
-                program,
-                HexFormat.of().formatHex(new SecureRandom().generateSeed(8)),
-                job.get().zone().getId(),
-                same ? null : here.getId(),
-                agreed.revision(),
-                agreed.sha256(),
-                job.get().sheet(),
-                sha256,
-                job.get().people(),
-                job.get().instruments(),
-                book.sealBefore().orElse(null));
-        return written(now, opening);
-    }
-
-    /** A job file or a sheet that says something else than the one in force is taken from here on. */
-    private Optional<Unwritten> plan(List<Written> own, Optional<Job> job, OffsetDateTime now) throws IOException {
-        if (job.isEmpty()) {
-            return Optional.empty();
-        }
-        Agreed agreed = shelf.folder().accept(who, now, null);
-        Optional<byte[]> sheet = sheet(job.get().sheet());
-        String sha256 = sheet.isPresent() ? shelf.folder().freezeSheet(job.get().sheet(), sheet.get()) : null;
-        String oldJob = null;
-        String oldSheet = null;
-        for (Written each : own) {
-            if (each instanceof Line l && l.entry() instanceof Opening o) {
-                oldJob = o.jobSha256();
-                oldSheet = o.sheetSha256();
-            } else if (each instanceof Line l && l.entry() instanceof Plan p) {
-                oldJob = p.jobSha256();
-                oldSheet = p.sheetSha256();
-            }
-        }
-        if (agreed.sha256().equals(oldJob) && java.util.Objects.equals(sha256, oldSheet)) {
-            return Optional.empty();
-        }
-        return Optional.of(written(
-                now,
-                new Plan(
-                        agreed.revision(),
-                        agreed.sha256(),
-                        job.get().sheet(),
-                        sha256,
-                        "found when the shift was opened")));
-    }
-
-    /** The job's own copy of a sheet, else the shipped one. */
-    private Optional<byte[]> sheet(String name) {
-        return shelf.folder().sheet(name).or(() -> SpecSheet.shippedBytes(name));
     }
 
     private Msg write(List<Unwritten> entries) {
+        if (book == null && shift != null && behindTheClose) {
+            openAgain();
+        }
         if (book == null) {
             return new Msg.Refused("no book is open for writing");
         }
-        OffsetDateTime now = now(ground.job());
+        OffsetDateTime now = now(shift.job());
         List<Unwritten> all = new ArrayList<>();
-        clock(books.getOrDefault(bookName, List.of()), now).ifPresent(all::add);
+        new FirstLines(shelf, program, who).clock(shift.own(), now).ifPresent(all::add);
         all.addAll(entries);
         Saved saved = book.append(all, now).join();
         List<Line> lines = saved.receipts().stream().map(Receipt::line).toList();
-        lines.forEach(this::add);
+        lines.forEach(shift::add);
         if (saved.refused().isPresent()) {
             Refused refused = saved.refused().get();
             return new Msg.Refused(refused.said() + (refused.again() ? "" : "; Ctrl-F names another folder"));
         }
-        late |= !day().late().isEmpty();
+        late |= !shift.day().late().isEmpty();
         String said = saved.said() + places(now);
         if (saved.seal().isPresent()) {
-            seals.add(saved.seal().get());
+            shift.add(saved.seal().get());
             said = closed(saved.seal().get(), said);
         }
-        return new Msg.Wrote(lines, page(), said);
+        return new Msg.Wrote(lines, shift.page(), said);
     }
 
-    /**
-     * Writes what the record lacks about random places, now that there is a load more; what to tell of it, empty where
-     * there is nothing. A seed is on the disk before the line that names it.
-     */
+    /** What was written of random places now that there may be a load more; empty where there is nothing to tell. */
     private String places(OffsetDateTime now) {
-        Optional<Job> job = ground.job().filter(RandomPlaces::drawn);
-        if (job.isEmpty()) {
-            return "";
-        }
         try {
-            List<Draw> owed = RandomPlaces.owed(day(), job.get(), before, shelf.folder()::seed, this::freshSeed);
-            if (owed.isEmpty()) {
+            RandomLines lines = RandomLines.owed(shelf.folder(), shift, who, now);
+            if (lines.lines().isEmpty()) {
                 return "";
             }
-            Saved saved = book.append(owed.stream().map(d -> written(now, d)).toList(), now)
-                    .join();
-            saved.receipts().forEach(r -> add(r.line()));
-            String told = owed.stream()
-                    .filter(d -> d.step() == Draw.Step.REACHED)
-                    .map(d -> "  random place: lot " + d.lot() + " sublot "
-                            + d.reached().sublot())
-                    .collect(java.util.stream.Collectors.joining());
-            return told + saved.refused().map(r -> "  NOT on disk: " + r.said()).orElse("");
-        } catch (UncheckedIOException e) {
-            return "  no random place is drawn: " + e.getCause().getMessage();
-        }
-    }
-
-    private String freshSeed() {
-        String seed = HexFormat.of().formatHex(new SecureRandom().generateSeed(16));
-        try {
-            shelf.folder().keepSeed(seed);
+            Saved saved = book.append(lines.lines(), now).join();
+            saved.receipts().forEach(r -> shift.add(r.line()));
+            return lines.said()
+                    + saved.refused().map(r -> "  NOT on disk: " + r.said()).orElse("");
         } catch (IOException e) {
-            throw new UncheckedIOException(e);
+            return "  no random place is drawn: " + e.getMessage();
         }
-        return seed;
     }
 
-    /** A closed book goes on in the file of its next revision; the page of the day is kept. */
+    /** The page of the day is kept. A line behind the close, if one comes, opens the file of the next revision. */
     private String closed(Seal seal, String said) {
         book.close();
-        String job = ground.job().map(Job::id).orElse(folder.getFileName().toString());
-        Opened again = shelf.folder().open(shift, bookName, job, who, now(ground.job()));
-        book = again instanceof Opened.Ready ready ? ready.book() : null;
-        retake();
+        book = null;
+        behindTheClose = true;
+        shift.judge();
         return "seal " + seal.shortForm() + "  " + said + savedPage();
+    }
+
+    private void openAgain() {
+        String job = shift.job().map(Job::id).orElse(folder.getFileName().toString());
+        Opened again = shelf.folder().open(shift.id(), bookName, job, who, now(shift.job()));
+        book = again instanceof Opened.Ready ready ? ready.book() : null;
     }
 
     private String savedPage() {
         try {
-            return "page " + Pages.save(shelf, shift);
+            return "page " + Pages.save(shelf, shift.id());
         } catch (IOException e) {
             return "the page could not be saved: " + e.getMessage();
         }
@@ -401,7 +288,7 @@ final class Hands {
             return new Msg.Said("no shift is open");
         }
         try {
-            Path file = Pages.soFar(shelf, shift, now(ground.job()));
+            Path file = Pages.soFar(shelf, shift.id(), now(shift.job()));
             return new Msg.Said("page saved as " + Shown.text(file.toString()));
         } catch (IOException e) {
             return new Msg.Refused("the page could not be saved: " + e.getMessage());
@@ -449,7 +336,7 @@ final class Hands {
             return;
         }
         try {
-            shelf.folder().saveDrafts(shift, bookName, List.copyOf(drafts.values()));
+            shelf.folder().saveDrafts(shift.id(), bookName, List.copyOf(drafts.values()));
         } catch (IOException e) {
             post.accept(new Msg.Said("what is half typed could not be kept: " + e.getMessage()));
         }
@@ -465,44 +352,13 @@ final class Hands {
             savedPage();
             late = false;
         }
-        books.clear();
         drafts.clear();
-        seals.clear();
+        behindTheClose = false;
         shift = null;
     }
 
-    private void take(ShiftRead read) {
-        shift = read.shift();
-        books.clear();
-        seals.clear();
-        for (BookRead each : read.books()) {
-            books.put(each.book(), new ArrayList<>(each.lines()));
-            each.seal().ifPresent(seals::add);
-        }
-        damages = read.damages();
-        retake();
-    }
-
-    /** What the lines are judged by, and the earlier shifts, looked up again. */
-    private void retake() {
-        Day day = day();
-        ground = shelf.ground(day);
-        before = shelf.before(shift, Shelf.closed(day).orElseGet(() -> now(ground.job())));
-    }
-
-    private void add(Line line) {
-        books.computeIfAbsent(bookName, b -> new ArrayList<>()).add(line);
-        if (line.kind() == Kind.PLAN) {
-            retake();
-        }
-    }
-
-    private Day day() {
-        return Day.of(shift, books.values().stream().map(List::copyOf).toList());
-    }
-
-    private Msg.Page page() {
-        return new Msg.Page(shift, bookName, day(), ground, before, List.copyOf(seals), damages);
+    private void take(ShiftId id) {
+        shift = new TakenShift(shelf, shelf.folder().shift(id), bookName, this::now);
     }
 
     private OffsetDateTime now(Optional<Job> job) {

@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import screedbook.Situations;
 import screedbook.entry.Amend;
 import screedbook.entry.Ref;
 import screedbook.entry.ShiftId;
@@ -23,7 +24,7 @@ import screedbook.tally.ToDate;
 
 /**
  * Every rule with a shift that raises it and one, as near to the edge as there is, that does not. The number behind a
- * case names the awkward situation it stands for, from the list of a hundred that the program was planned by.
+ * case names the awkward situation it stands for, a row of {@code situations.csv}.
  */
 class RulesTest {
     /**
@@ -582,6 +583,15 @@ class RulesTest {
                         .load("21:38", "1001", "from_sta=12+03 to_sta=13+53"),
                 s -> s.at("21:12", SHOT + "after_gal=430").load("21:38", "1001", "from_sta=18+00 to_sta=19+53"));
         rule(
+                "tack-not-broken",
+                "",
+                Sort.LOOK_AGAIN,
+                "paved over 21:45",
+                s -> s.at("21:12", SHOT + "after_gal=430")
+                        .load("21:38", "1001", "from_sta=12+03 to_sta=13+53 lift=1")
+                        .load("21:45", "1002", "from_sta=12+03 to_sta=13+53"),
+                s -> s.at("21:12", SHOT + "after_gal=430").load("21:38", "1001", "from_sta=12+03 to_sta=13+53 lift=1"));
+        rule(
                 "tack-rained-on",
                 "78",
                 Sort.LOOK_AGAIN,
@@ -1094,6 +1104,20 @@ class RulesTest {
         assertThat(Shift.night().at("21:00", "note text=a").findings("days-without-shift"))
                 .as("nothing is known of the days before the first shift")
                 .isEmpty();
+    }
+
+    @Test
+    void theSituationsOfACaseNameItsRule() {
+        Map<Integer, List<String>> rules = new HashMap<>();
+        Situations.rows().forEach(row -> rules.put(row.number(), row.rules()));
+        for (Case c : CASES) {
+            for (String number :
+                    c.situations().isEmpty() ? new String[0] : c.situations().split(", ")) {
+                assertThat(rules.get(Integer.valueOf(number)))
+                        .as("row %s of situations.csv, %s", number, c)
+                        .contains(c.rule());
+            }
+        }
     }
 
     private static ToDate before(LocalDate date) {

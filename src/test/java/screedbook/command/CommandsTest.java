@@ -86,9 +86,7 @@ class CommandsTest {
 
         assertThat(newest.exit()).isZero();
         assertThat(newest.err()).isEmpty();
-        assertThat(newest.out())
-                .contains("Harrow Bend overlay", "2026-06-04-night")
-                .contains("20.55");
+        assertThat(newest.out()).contains("Example overlay", "2026-06-04-night").contains("20.55");
         assertThat(newest.out().lines()).allMatch(line -> line.codePointCount(0, line.length()) <= 80);
         assertThat(first.out()).contains("2026-06-03-day").doesNotContain("2026-06-04-night");
     }
@@ -270,7 +268,12 @@ class CommandsTest {
         Said said = said("day", job.toString(), "--shift", "2026-06-03-day");
 
         assertThat(said.exit()).isZero();
-        assertThat(said.out()).contains("50.15");
+        assertThat(said.out())
+                .contains("50.15")
+                .containsSubsequence(
+                        "FILES NOT AS THEY WERE WRITTEN",
+                        " 2026-06-03-day.paver.jsonl:2: it is not as it was when line 3 was written",
+                        "NEEDS A DECISION FROM YOU");
         assertThat(said.err())
                 .isEqualTo(
                         "screedbook day: 2026-06-03-day.paver.jsonl:2: it is not as it was when line 3 was written\n");

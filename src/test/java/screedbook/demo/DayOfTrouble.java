@@ -21,6 +21,7 @@ import screedbook.entry.Closing;
 import screedbook.entry.Moment;
 import screedbook.entry.Part;
 import screedbook.entry.Plan;
+import screedbook.entry.Ref;
 import screedbook.entry.Strike;
 import screedbook.entry.Surface.Light;
 import screedbook.entry.Tack;
@@ -432,6 +433,15 @@ final class DayOfTrouble {
                         "Too little asphalt by the water; the second shot makes up for it",
                         "JF",
                         "Lee Marrin"));
+        paver.put(
+                null,
+                "06:51",
+                () -> answer(
+                        new Ref("paver", 1),
+                        "days-without-shift",
+                        "Friday to Sunday: no paving was planned and nobody of the crew was on the road",
+                        "AS",
+                        null));
     }
 
     private void end(Paving lift2) {

@@ -43,6 +43,8 @@ public final class DemoShifts {
 
     static void write(Path path) throws IOException {
         JobFolder.make(path);
+        Path people = path.resolve("people.json");
+        Files.writeString(people, Files.readString(people).replace("\"AB\"", "\"RK\""));
         JobFolder folder = JobFolder.at(path);
         Agreed first = agreed(folder, false, "2026-05-11T15:20", "RK", "as agreed at the pre-paving meeting of 7 May");
         Scene.Numbers numbers = new Scene.Numbers();

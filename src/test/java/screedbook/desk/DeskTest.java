@@ -265,6 +265,8 @@ class DeskTest {
         assertThat(rig.screen()).contains(">20:00 surface  15+00  44");
         rig.keys("ncones moved<C-s>");
         assertThat(rig.screen()).contains(">20:00 surface  15+00  44");
+        rig.keys("<enter>x1<enter><esc>");
+        assertThat(rig.screen()).contains(">20:00 struck (RK)  surface  15+00  44");
     }
 
     @Test

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import screedbook.entry.Damage;
 import screedbook.entry.Kind;
 import screedbook.spec.SpecSheet;
 import screedbook.tally.Jobs;
@@ -160,6 +161,83 @@ class DayPageTest {
     }
 
     @Test
+    void whoTookOverIsNamedAndWhoOnlyReviewedDidNotKeepTheShift() {
+        Shift shift = Shift.day()
+                .key(Kind.OPENING, null, "format", "1", "zone", "America/Boise")
+                .key(Kind.HAND_OVER, "11:00", "next_who", "JF", "text", "pull B to 15+00")
+                .by("JF")
+                .key(Kind.NOTE, "11:30", "text", "rain over the ridge")
+                .by("SV")
+                .key(Kind.REVIEW, null, "says", "seen");
+        String page = DayPage.text(Sample.paper(shift, Jobs.us()));
+        assertThat(page)
+                .contains("\nkept by RK, JF; books paver\n")
+                .contains(" 11:00 handed over to JF; pull B to 15+00\n")
+                .contains("review SV ");
+    }
+
+    @Test
+    void filesThatAreNotAsTheyWereWrittenAreSaidFirst() {
+        DayPaper paper = Sample.paper();
+        DayPaper damaged = new DayPaper(
+                paper.day(),
+                paper.totals(),
+                paper.findings(),
+                paper.agreed(),
+                paper.sheet(),
+                paper.seals(),
+                List.of(
+                        new Damage("a.jsonl", 7, "it is not as it was when line 8 was written"),
+                        new Damage("b.jsonl", 0, "its seal is of another line")),
+                2);
+        assertThat(DayPage.text(damaged)).contains("""
+
+                FILES NOT AS THEY WERE WRITTEN
+                 a.jsonl:7: it is not as it was when line 8 was written
+                 b.jsonl: its seal is of another line
+
+                NEEDS A DECISION FROM YOU
+                """);
+    }
+
+    @Test
+    void aContactFaceThatWasTackedWithoutAGaugeIsCountedAndNothingIsMissedOfIt() {
+        Shift shift = Shift.day()
+                .key(Kind.OPENING, null, "format", "1", "zone", "America/Boise")
+                .key(Kind.TACK, "07:30", "product", "CSS-1h", "face", "longitudinal-joint", "pull", "A");
+        DayPaper paper = Sample.paper(shift, Jobs.us());
+        assertThat(DayPage.text(paper).replaceAll("\\s+", " "))
+                .contains(" CSS-1h on longitudinal joint 1 - - - - - WEATHER")
+                .doesNotContain("CSS-1h on longitudinal joint as measured");
+        assertThat(paper.totals().figure("tack-shots.CSS-1h on longitudinal joint"))
+                .isPresent();
+    }
+
+    @Test
+    void ofAContactFaceWithItsVolumeTheVolumeIsToldAndNoWidthIsMissed() {
+        Shift shift = Shift.day()
+                .key(Kind.OPENING, null, "format", "1", "zone", "America/Boise")
+                .key(
+                        Kind.TACK,
+                        "07:30",
+                        "product",
+                        "CSS-1h",
+                        "face",
+                        "longitudinal-joint",
+                        "from_sta",
+                        "12+00",
+                        "to_sta",
+                        "17+00",
+                        "used_gal",
+                        "5",
+                        "at60",
+                        "yes");
+        assertThat(DayPage.text(Sample.paper(shift, Jobs.us())).replaceAll("\\s+", " "))
+                .contains(" CSS-1h on longitudinal joint 1 5.0 5.0 - - - WEATHER")
+                .doesNotContain("width not noted");
+    }
+
+    @Test
     void aShiftWhosePlanIsNotThereIsAddedUpAndJudgedByNothing() {
         DayPaper paper = Sample.paper();
         Totals totals = Totals.of(
@@ -167,8 +245,8 @@ class DayPageTest {
                 Unplanned.job(paper.day()),
                 ToDate.NONE,
                 Shift.day().at("15:00"));
-        String page = DayPage.text(
-                new DayPaper(paper.day(), totals, List.of(), Optional.empty(), Optional.empty(), paper.seals(), 1));
+        String page = DayPage.text(new DayPaper(
+                paper.day(), totals, List.of(), Optional.empty(), Optional.empty(), paper.seals(), List.of(), 1));
         assertThat(page)
                 .contains(
                         "job revision not found; limit sheet not found",

@@ -20,7 +20,7 @@ class FoundTest {
         Agreed agreed = new Agreed(Jobs.us(), 2, "ab".repeat(32));
         Ground ground = new Ground(List.of(new InForce("paver", 1, Optional.of(agreed), by.sheet())));
         List<Finding> findings = Findings.of(by.day(), by.totals(), ground);
-        return new DayPaper(by.day(), by.totals(), findings, by.agreed(), by.sheet(), by.seals(), 1);
+        return new DayPaper(by.day(), by.totals(), findings, by.agreed(), by.sheet(), by.seals(), List.of(), 1);
     }
 
     @Test

@@ -3,9 +3,11 @@ package screedbook.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import screedbook.entry.Damage;
 import screedbook.tally.Figure;
 import screedbook.tally.Jobs;
 
@@ -18,6 +20,20 @@ class JsonFormsTest {
                 .isEmpty();
         assertThat(schema.wrongs(DayJson.text(Sample.paper(Sample.empty(), Jobs.us()))))
                 .isEmpty();
+    }
+
+    @Test
+    void filesThatAreNotAsTheyWereWrittenFitTheSchemaToo() throws IOException {
+        DayPaper p = Sample.paper();
+        List<Damage> damages = List.of(new Damage("a.jsonl", 7, "changed"), new Damage("b.jsonl", 0, "gone"));
+        DayPaper paper = new DayPaper(
+                p.day(), p.totals(), p.findings(), p.agreed(), p.sheet(), p.seals(), damages, p.revision());
+        String json = DayJson.text(paper);
+        assertThat(Schema.shipped("day.json").wrongs(json)).isEmpty();
+        List<?> told = (List<?>) ((Map<?, ?>) Schema.parse(json)).get("damages");
+        assertThat(told).hasSize(2);
+        assertThat(((Map<?, ?>) told.get(0)).get("line")).isEqualTo(BigDecimal.valueOf(7));
+        assertThat(((Map<?, ?>) told.get(1)).get("file")).isEqualTo("b.jsonl");
     }
 
     @Test

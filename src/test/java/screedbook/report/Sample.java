@@ -357,6 +357,7 @@ final class Sample {
                 Optional.of(new Agreed(job, 2, "ab".repeat(32))),
                 SpecSheet.shipped("practice"),
                 seals,
+                List.of(),
                 2);
     }
 }

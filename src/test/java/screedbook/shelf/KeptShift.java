@@ -74,7 +74,7 @@ public final class KeptShift implements AutoCloseable {
     public static KeptShift again(JobFolder folder, String shift, String book, String clock) {
         ShiftId id = ShiftId.of(shift);
         OffsetDateTime now = OffsetDateTime.of(id.date(), LocalTime.parse(clock), ZONE);
-        Opened opened = folder.open(id, book, "harrow-bend", "RK", now);
+        Opened opened = folder.open(id, book, "my-job", "RK", now);
         return new KeptShift(((Opened.Ready) opened).book(), now);
     }
 

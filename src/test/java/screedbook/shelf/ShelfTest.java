@@ -51,7 +51,7 @@ class ShelfTest {
 
         Ground ground = shelf.shift(ShiftId.of("2026-06-03-day")).ground();
 
-        assertThat(ground.job().map(Job::name)).contains("Harrow Bend overlay");
+        assertThat(ground.job().map(Job::name)).contains("Example overlay");
         assertThat(ground.sheet()).isPresent();
         assertThat(ground.inForce()).hasSize(1);
         assertThat(ground.inForce().get(0).agreed().map(Agreed::revision)).contains(1);
@@ -60,17 +60,17 @@ class ShelfTest {
     @Test
     void aShiftKeepsItsJobWhenTheJobIsAgreedAnew() throws IOException {
         KeptShift.opened(job, "2026-06-03-day", "paver").closed();
-        edit("job.json", "Harrow Bend overlay", "Harrow Bend overlay, stage 2");
+        edit("job.json", "Example overlay", "Example overlay, stage 2");
         KeptShift.opened(job, "2026-06-04-day", "paver").closed();
 
-        assertThat(name("2026-06-03-day")).isEqualTo("Harrow Bend overlay");
-        assertThat(name("2026-06-04-day")).isEqualTo("Harrow Bend overlay, stage 2");
+        assertThat(name("2026-06-03-day")).isEqualTo("Example overlay");
+        assertThat(name("2026-06-04-day")).isEqualTo("Example overlay, stage 2");
     }
 
     @Test
     void aPlanLineChangesWhatComesBehindItAndNothingBefore() throws IOException {
         KeptShift kept = KeptShift.opened(job, "2026-06-03-day", "paver").ticket("07:00", "101", "20.00");
-        edit("job.json", "Harrow Bend overlay", "Harrow Bend overlay, stage 2");
+        edit("job.json", "Example overlay", "Example overlay, stage 2");
         Agreed second = job.accept("RK", OffsetDateTime.parse("2026-06-03T09:00:00-06:00"), "new drawing");
         kept.key(Kind.PLAN, null, Map.of("job_revision", BigDecimal.valueOf(2), "job_sha256", second.sha256()))
                 .ticket("10:00", "102", "20.00")

@@ -35,6 +35,7 @@ public final class Shift {
     private OffsetDateTime keyed;
     private Aside aside = Aside.NONE;
     private Source source = Source.LIVE;
+    private String who = "RK";
 
     public Shift(String id, String book) {
         this.id = ShiftId.of(id);
@@ -53,6 +54,12 @@ public final class Shift {
 
     public Shift fromNotes() {
         source = Source.NOTES;
+        return this;
+    }
+
+    /** From here on another person writes. */
+    public Shift by(String who) {
+        this.who = who;
         return this;
     }
 
@@ -78,7 +85,7 @@ public final class Shift {
         OffsetDateTime time = clock == null ? null : at(clock);
         keyed = time != null && time.isAfter(keyed) ? time.plusMinutes(1) : keyed.plusMinutes(1);
         int n = lines.size() + 1;
-        lines.add(new Line(book, n, n, "test-job", id, time, keyed, "RK", source, entry, aside, List.of(), "{}"));
+        lines.add(new Line(book, n, n, "test-job", id, time, keyed, who, source, entry, aside, List.of(), "{}"));
         aside = Aside.NONE;
         source = Source.LIVE;
         return this;

@@ -36,7 +36,10 @@ class DemoTest {
 
         ShiftFile file = Shelf.at(copy).shift(ShiftId.of(shift), now);
         assertThat(file.day().standing(Ticket.class)).hasSize(12);
-        assertThat(file.findings()).isEmpty();
+        assertThat(file.findings())
+                .as("the gap to the demo's other shifts is answered, and nothing else is found")
+                .allSatisfy(f -> assertThat(f.rule()).isEqualTo("days-without-shift"))
+                .allSatisfy(f -> assertThat(f.answered()).isTrue());
         assertThat(file.day().standing(Ticket.class))
                 .allSatisfy(t -> assertThat(t.entry().times().discharged().getOffset())
                         .as("what the clocks of the job show then")

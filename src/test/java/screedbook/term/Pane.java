@@ -64,6 +64,18 @@ final class Pane implements AutoCloseable {
         return tmux("display-message", "-p", "#{alternate_on}").trim().equals("1");
     }
 
+    /** The text of the row that the cursor stands in. */
+    String cursorRow() throws IOException, InterruptedException {
+        int row = Integer.parseInt(tmux("display-message", "-p", "#{cursor_y}").trim());
+        List<String> rows = text().lines().toList();
+        return row < rows.size() ? rows.get(row) : "";
+    }
+
+    /** The number of the process that the window was opened with. */
+    long process() throws IOException, InterruptedException {
+        return Long.parseLong(tmux("display-message", "-p", "#{pane_pid}").trim());
+    }
+
     boolean cursorShown() throws IOException, InterruptedException {
         return tmux("display-message", "-p", "#{cursor_flag}").trim().equals("1");
     }
