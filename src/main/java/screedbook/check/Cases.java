@@ -119,24 +119,35 @@ public final class Cases {
     }
 
     private static Optional<Boolean> bySun(Job job, Job.Night night, ZonedDateTime time) {
+        return spot(job).map(spot -> bySun(spot, night, time));
+    }
+
+    /** Where the sun is looked at from, in degrees. */
+    record Spot(double north, double east) {}
+
+    /** Where the job is; empty where it does not say so, or names no place on the earth. */
+    static Optional<Spot> spot(Job job) {
         Job.Place place = job.place();
         if (place == null || place.latitude() == null || place.longitude() == null) {
             return Optional.empty();
         }
-        Instant at = time.toInstant();
-        LocalDate date = time.toLocalDate();
         double north = place.latitude().doubleValue();
         double east = place.longitude().doubleValue();
-        if (Math.abs(north) > 90 || Math.abs(east) > 180) {
-            return Optional.empty();
-        }
+        return Math.abs(north) > 90 || Math.abs(east) > 180 ? Optional.empty() : Optional.of(new Spot(north, east));
+    }
+
+    private static boolean bySun(Spot spot, Job.Night night, ZonedDateTime time) {
+        Instant at = time.toInstant();
+        LocalDate date = time.toLocalDate();
+        double north = spot.north();
+        double east = spot.east();
         Optional<Instant> rise =
                 Sun.rise(date, north, east).map(r -> r.minusSeconds(60L * minutes(night.beforeSunrise())));
         Optional<Instant> set = Sun.set(date, north, east).map(s -> s.plusSeconds(60L * minutes(night.afterSunset())));
         if (rise.isEmpty() || set.isEmpty()) {
-            return Optional.of(!Sun.isUp(at, north, east));
+            return !Sun.isUp(at, north, east);
         }
-        return Optional.of(at.isBefore(rise.get()) || !at.isBefore(set.get()));
+        return at.isBefore(rise.get()) || !at.isBefore(set.get());
     }
 
     private static int minutes(Integer noted) {

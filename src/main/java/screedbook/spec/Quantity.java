@@ -14,6 +14,10 @@ public enum Quantity implements Word {
     PAVER_MIX(Measure.TEMPERATURE),
     /** Planned compacted thickness of a lift. */
     LIFT(Measure.DEPTH),
+    /** Planned thickness of a lift in sizes of its largest aggregate, for a fine mix. */
+    LIFT_SIZES_FINE(Measure.TIMES),
+    /** The same for a coarse mix. */
+    LIFT_SIZES_COARSE(Measure.TIMES),
     /** Untrimmed core height. */
     CORE_HEIGHT(Measure.DEPTH),
     /** From a longitudinal joint across to the nearest one of the lift below. */

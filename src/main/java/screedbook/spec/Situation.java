@@ -44,4 +44,28 @@ public record Situation(
         return new Situation(
                 layer, thickness, nmas, grade, polymer, aid, light, thermal, base, surface, gradeOfTack, date, mixType);
     }
+
+    /** The same case at another light, with another thermal method and another aid. */
+    public Situation with(String otherLight, String otherThermal, String otherAid) {
+        return new Situation(
+                layer,
+                thickness,
+                nmas,
+                grade,
+                polymer,
+                otherAid,
+                otherLight,
+                otherThermal,
+                base,
+                tackOn,
+                tackGrade,
+                date,
+                mixType);
+    }
+
+    /** The same case on a date. */
+    public Situation on(LocalDate day) {
+        return new Situation(
+                layer, thickness, nmas, grade, polymer, aid, light, thermal, base, tackOn, tackGrade, day, mixType);
+    }
 }

@@ -21,6 +21,7 @@ public enum Measure {
     /** Nominal maximum aggregate size, in millimetres in both systems, as mix names have it. */
     AGGREGATE(Unit.MILLIMETRE, Unit.MILLIMETRE, 1),
     PERCENT(Unit.PERCENT, Unit.PERCENT, 1),
+    TIMES(Unit.TIMES, Unit.TIMES, 1),
     MINUTES(Unit.MINUTE, Unit.MINUTE, 0);
 
     private final Unit us;

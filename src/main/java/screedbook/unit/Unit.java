@@ -46,6 +46,7 @@ public enum Unit {
     POUND_PER_SQUARE_YARD_INCH("lb_yd2_in", "lb/yd²/in", Dimension.DENSITY, POUND, SQUARE_YARD, INCH),
     KILOGRAM_PER_CUBIC_METRE("kg_m3", "kg/m³", Dimension.DENSITY, KILOGRAM, SQUARE_METRE, METRE),
     PERCENT("pct", "%", Dimension.RATIO, "1"),
+    TIMES("times", "times", Dimension.RATIO, "100"),
     MINUTE("min", "min", Dimension.TIME, "1");
 
     /** What a unit measures; only units of one dimension can be turned into each other. */

@@ -1,0 +1,122 @@
+package screedbook.check;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import screedbook.check.CrossSection.Course;
+import screedbook.check.CrossSection.Joint;
+import screedbook.job.Job;
+import screedbook.spec.Quantity;
+import screedbook.spec.SpecSheet;
+import screedbook.unit.Amount;
+
+/**
+ * Where else one joint may lie while all others stay: out of wheel paths and on a lane line for a riding surface, as
+ * far from the joints below and above as is said, and so that the pulls beside it stay as wide as a paver lays.
+ *
+ * @param nearest the nearest place at either side, the nearer first; the joint's own place where that satisfies every
+ *     rule; empty where no place does
+ */
+public record JointPlaces(Joint joint, List<Amount> nearest) {
+    /** The places for a joint of a planned road. */
+    public static JointPlaces of(Job job, SpecSheet sheet, CrossSection road, Joint joint) {
+        return new Search(job, sheet, road).places(joint);
+    }
+
+    /** {@code 0.50 ft or -0.50 ft}, or that there is none. */
+    String text() {
+        return nearest.isEmpty()
+                ? "no place"
+                : String.join(" or ", nearest.stream().map(Amount::text).toList());
+    }
+
+    /** A road whose joints are looked at one after the other. */
+    static final class Search {
+        private final Job job;
+        private final SpecSheet sheet;
+        private final CrossSection road;
+
+        Search(Job job, SpecSheet sheet, CrossSection road) {
+            this.job = job;
+            this.sheet = sheet;
+            this.road = road;
+        }
+
+        JointPlaces places(Joint joint) {
+            Spans left = free(joint);
+            Optional<BigDecimal> before = left.leftOf(joint.at());
+            Optional<BigDecimal> behind = left.rightOf(joint.at());
+            List<Amount> nearest = new ArrayList<>();
+            before.map(road::amount).ifPresent(nearest::add);
+            behind.filter(b -> before.isEmpty() || before.get().compareTo(b) != 0)
+                    .map(road::amount)
+                    .ifPresent(nearest::add);
+            nearest.sort((a, b) -> distance(joint, a).compareTo(distance(joint, b)));
+            return new JointPlaces(joint, List.copyOf(nearest));
+        }
+
+        private static BigDecimal distance(Joint joint, Amount at) {
+            return at.value().subtract(joint.at()).abs();
+        }
+
+        private Spans free(Joint joint) {
+            Course course = road.course(joint);
+            Spans left = betweenNeighbours(course, joint);
+            if (course.riding() && !road.lines().isEmpty()) {
+                for (CrossSection.Strip path : road.paths()) {
+                    left = left.without(path.from(), path.to());
+                }
+                left = left.onlyAt(
+                        road.lines().stream().map(CrossSection.Line::at).toList());
+            }
+            left = road.below(course).map(against(left, joint, course, true)).orElse(left);
+            Spans sofar = left;
+            return road.above(course).map(against(sofar, joint, course, false)).orElse(sofar);
+        }
+
+        /** The other joints and edges of the lift stay, and no pull beside the joint gets narrower than is usual. */
+        private Spans betweenNeighbours(Course course, Joint joint) {
+            BigDecimal least = Look.usual(Quantity.WIDTH)
+                    .all()
+                    .get(0)
+                    .low()
+                    .to(road.unit())
+                    .value();
+            BigDecimal from = null;
+            BigDecimal to = null;
+            for (CrossSection.Laid pull : course.pulls()) {
+                for (BigDecimal edge : List.of(pull.left(), pull.right())) {
+                    int side = edge.compareTo(joint.at());
+                    from = side < 0 && (from == null || edge.compareTo(from) > 0) ? edge : from;
+                    to = side > 0 && (to == null || edge.compareTo(to) < 0) ? edge : to;
+                }
+            }
+            return Spans.between(from.add(least), to.subtract(least));
+        }
+
+        private java.util.function.Function<Course, Spans> against(
+                Spans all, Joint joint, Course course, boolean below) {
+            return other -> {
+                JointLaw law = JointLaw.of(job, sheet, (below ? course : other).lift());
+                Optional<BigDecimal> least = law.least(road.unit());
+                Spans left = all;
+                if (least.isPresent()) {
+                    for (Joint each : other.joints()) {
+                        left = left.without(
+                                each.at().subtract(least.get()), each.at().add(least.get()));
+                    }
+                }
+                Map<Joint, Joint> pairs = below ? Pairs.of(course, other) : Pairs.of(other, course);
+                Optional<Joint> partner = below ? Optional.ofNullable(pairs.get(joint)) : Pairs.upper(pairs, joint);
+                Optional<BigDecimal> most = law.most(road.unit());
+                return partner.isPresent() && most.isPresent()
+                        ? left.within(
+                                partner.get().at().subtract(most.get()),
+                                partner.get().at().add(most.get()))
+                        : left;
+            };
+        }
+    }
+}
