@@ -51,8 +51,8 @@ import screedbook.entry.Unwritten;
 import screedbook.entry.Written;
 import screedbook.job.Agreed;
 import screedbook.job.Job;
+import screedbook.shelf.SheetNow;
 import screedbook.shelf.Shelf;
-import screedbook.spec.SpecSheet;
 import screedbook.tally.ToDate;
 
 /**
@@ -147,7 +147,9 @@ final class Hands {
     private Msg list() {
         JobRead read = shelf.folder().job();
         Optional<Job> job = read.job();
-        List<String> troubles = read.troubles().stream().map(t -> t.text()).toList();
+        List<String> troubles =
+                new ArrayList<>(read.troubles().stream().map(t -> t.text()).toList());
+        job.ifPresent(agreed -> troubles.addAll(sheetTroubles(agreed.sheet())));
         if (job.isEmpty()) {
             List<Agreed> revisions = shelf.folder().revisions();
             job = revisions.isEmpty()
@@ -156,7 +158,15 @@ final class Hands {
         }
         List<Msg.Row> rows = new ArrayList<>();
         shelf.folder().glances().forEach((id, glance) -> rows.add(0, row(id, glance)));
-        return new Msg.Folder(job, troubles, List.copyOf(rows));
+        return new Msg.Folder(job, List.copyOf(troubles), List.copyOf(rows));
+    }
+
+    /** What stands in the way in the limit sheet that the job names; with any, an open shift keeps the one it has. */
+    private List<String> sheetTroubles(String name) {
+        return SheetNow.of(shelf.folder(), name)
+                .map(SheetNow::troubles)
+                .orElseGet(() -> List.of("job.json names the limit sheet " + name + ", which is neither in spec/ nor"
+                        + " among the shipped ones"));
     }
 
     private static Msg.Row row(ShiftId id, Glance glance) {
@@ -217,6 +227,7 @@ final class Hands {
         } catch (IOException e) {
             said.add("the job's revision could not be kept: " + e.getMessage());
         }
+        job.ifPresent(agreed -> said.addAll(sheetTroubles(agreed.sheet())));
         if (!first.isEmpty()) {
             Saved saved = book.append(first, now).join();
             saved.receipts().forEach(r -> add(r.line()));
@@ -256,8 +267,7 @@ final class Hands {
             throw new IOException("job.json cannot be read");
         }
         Agreed agreed = shelf.folder().accept(who, now, null);
-        Optional<byte[]> sheet = sheet(job.get().sheet());
-        String sha256 = sheet.isPresent() ? shelf.folder().freezeSheet(job.get().sheet(), sheet.get()) : null;
+        String sha256 = frozen(job.get().sheet());
         ZoneId here = ZoneId.systemDefault();
         boolean same = here.getRules().getOffset(now.toInstant()).equals(now.getOffset());
         Opening opening = new Opening(
@@ -282,8 +292,7 @@ final class Hands {
             return Optional.empty();
         }
         Agreed agreed = shelf.folder().accept(who, now, null);
-        Optional<byte[]> sheet = sheet(job.get().sheet());
-        String sha256 = sheet.isPresent() ? shelf.folder().freezeSheet(job.get().sheet(), sheet.get()) : null;
+        String sha256 = frozen(job.get().sheet());
         String oldJob = null;
         String oldSheet = null;
         for (Written each : own) {
@@ -291,11 +300,11 @@ final class Hands {
                 oldJob = o.jobSha256();
                 oldSheet = o.sheetSha256();
             } else if (each instanceof Line l && l.entry() instanceof Plan p) {
-                oldJob = p.jobSha256();
-                oldSheet = p.sheetSha256();
+                oldJob = p.jobSha256() == null ? oldJob : p.jobSha256();
+                oldSheet = p.sheetSha256() == null ? oldSheet : p.sheetSha256();
             }
         }
-        if (agreed.sha256().equals(oldJob) && java.util.Objects.equals(sha256, oldSheet)) {
+        if (agreed.sha256().equals(oldJob) && (sha256 == null || sha256.equals(oldSheet))) {
             return Optional.empty();
         }
         return Optional.of(written(
@@ -303,14 +312,16 @@ final class Hands {
                 new Plan(
                         agreed.revision(),
                         agreed.sha256(),
-                        job.get().sheet(),
+                        sha256 == null ? null : job.get().sheet(),
                         sha256,
                         "found when the shift was opened")));
     }
 
-    /** The job's own copy of a sheet, else the shipped one. */
-    private Optional<byte[]> sheet(String name) {
-        return shelf.folder().sheet(name).or(() -> SpecSheet.shippedBytes(name));
+    /** The hash of the sheet as it is kept from now on; null where there is none that can be used. */
+    private String frozen(String name) throws IOException {
+        Optional<SheetNow> sheet =
+                SheetNow.of(shelf.folder(), name).filter(found -> found.sheet().isPresent());
+        return sheet.isPresent() ? shelf.folder().freezeSheet(name, sheet.get().bytes()) : null;
     }
 
     private Msg write(List<Unwritten> entries) {
