@@ -319,6 +319,23 @@ public final class JobFolder {
         return FileName.isSafe(name) ? bytes(folder.resolve("spec").resolve(name + ".csv")) : Optional.empty();
     }
 
+    /**
+     * Puts a sheet into {@code spec/} for people to edit.
+     *
+     * @return its file; empty when one of the name is there already, which stays as it is
+     */
+    public Optional<Path> copySheet(String name, byte[] bytes) throws IOException {
+        if (!FileName.isSafe(name)) {
+            throw new IOException("a sheet cannot be named " + name);
+        }
+        Path file = folder.resolve("spec").resolve(name + ".csv");
+        if (Files.exists(file)) {
+            return Optional.empty();
+        }
+        Folder.replace(file, bytes, FileChannel::open);
+        return Optional.of(file);
+    }
+
     /** A sheet as it was when a shift was judged by it; empty when it is not there or not the same any more. */
     public Optional<byte[]> frozenSheet(String name, String sha256) {
         return FileName.isSafe(name) && sha256.length() == 64

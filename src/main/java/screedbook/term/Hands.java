@@ -38,6 +38,7 @@ import screedbook.entry.Told;
 import screedbook.entry.Unwritten;
 import screedbook.job.Agreed;
 import screedbook.job.Job;
+import screedbook.shelf.SheetNow;
 import screedbook.shelf.Shelf;
 
 /**
@@ -126,7 +127,9 @@ final class Hands {
     private Msg list() {
         JobRead read = shelf.folder().job();
         Optional<Job> job = read.job();
-        List<String> troubles = read.troubles().stream().map(t -> t.text()).toList();
+        List<String> troubles =
+                new ArrayList<>(read.troubles().stream().map(t -> t.text()).toList());
+        job.ifPresent(agreed -> troubles.addAll(sheetTroubles(agreed.sheet())));
         if (job.isEmpty()) {
             List<Agreed> revisions = shelf.folder().revisions();
             job = revisions.isEmpty()
@@ -135,7 +138,15 @@ final class Hands {
         }
         List<Msg.Row> rows = new ArrayList<>();
         shelf.folder().glances().forEach((id, glance) -> rows.add(0, row(id, glance)));
-        return new Msg.Folder(job, troubles, List.copyOf(rows));
+        return new Msg.Folder(job, List.copyOf(troubles), List.copyOf(rows));
+    }
+
+    /** What stands in the way in the limit sheet that the job names; with any, an open shift keeps the one it has. */
+    private List<String> sheetTroubles(String name) {
+        return SheetNow.of(shelf.folder(), name)
+                .map(SheetNow::troubles)
+                .orElseGet(() -> List.of("job.json names the limit sheet " + name + ", which is neither in spec/ nor"
+                        + " among the shipped ones"));
     }
 
     private static Msg.Row row(ShiftId id, Glance glance) {
@@ -210,6 +221,7 @@ final class Hands {
         } catch (IOException e) {
             said.add("the job's revision could not be kept: " + e.getMessage());
         }
+        job.ifPresent(agreed -> said.addAll(sheetTroubles(agreed.sheet())));
         if (!first.isEmpty()) {
             Saved saved = book.append(first, now).join();
             saved.receipts().forEach(r -> shift.add(r.line()));
