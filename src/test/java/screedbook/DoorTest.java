@@ -56,7 +56,7 @@ class DoorTest {
         Path job = folder.resolve("job");
         KeptShift.job(job);
         String text = Files.readString(job.resolve("job.json"));
-        Files.writeString(job.resolve("job.json"), text.replace("Harrow Bend overlay", "Rue de l\u2019\u00c9glise"));
+        Files.writeString(job.resolve("job.json"), text.replace("Example overlay", "Rue de l\u2019\u00c9glise"));
         KeptShift.opened(KeptShift.job(job), "2026-06-03-day", "paver").closed();
 
         Said said = said(

@@ -344,6 +344,23 @@ public final class JobFolder {
                 .toList();
     }
 
+    /**
+     * Puts a sheet into {@code spec/} for people to edit.
+     *
+     * @return its file; empty when one of the name is there already, which stays as it is
+     */
+    public Optional<Path> copySheet(String name, byte[] bytes) throws IOException {
+        if (!FileName.isSafe(name)) {
+            throw new IOException("a sheet cannot be named " + name);
+        }
+        Path file = folder.resolve("spec").resolve(name + ".csv");
+        if (Files.exists(file)) {
+            return Optional.empty();
+        }
+        Folder.replace(file, bytes, FileChannel::open);
+        return Optional.of(file);
+    }
+
     /** A sheet as it was when a shift was judged by it; empty when it is not there or not the same any more. */
     public Optional<byte[]> frozenSheet(String name, String sha256) {
         return FileName.isSafe(name) && sha256.length() == 64
@@ -400,6 +417,30 @@ public final class JobFolder {
                 return file;
             }
         }
+    }
+
+    /**
+     * Keeps the seed of a lot's random numbers beside the diaries until the record may tell it. The file is named by the
+     * seed's SHA-256, so that it can be found from the line that tells that.
+     */
+    public void keepSeed(String seed) throws IOException {
+        Folder.replace(
+                seedFile(Chain.hash(seed.getBytes(StandardCharsets.UTF_8))),
+                seed.getBytes(StandardCharsets.UTF_8),
+                FileChannel::open);
+    }
+
+    /** The seed of a SHA-256, where this folder keeps it and it is the same still. */
+    public Optional<String> seed(String sha256) {
+        return sha256.matches("[0-9a-f]{64}")
+                ? bytes(seedFile(sha256))
+                        .filter(bytes -> Chain.hash(bytes).equals(sha256))
+                        .map(bytes -> new String(bytes, StandardCharsets.UTF_8))
+                : Optional.empty();
+    }
+
+    private Path seedFile(String sha256) {
+        return diaries.get(0).resolve(sha256.substring(0, 16) + ".seed");
     }
 
     /** Half-typed entries of a shift's book. */

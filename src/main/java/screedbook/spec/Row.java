@@ -57,6 +57,26 @@ record Row(
         return new Limit(id, quantity, low, high, document, clause, known, rounding.key(), says);
     }
 
+    /** The row in words. */
+    Printed printed() {
+        String of = quantity == null ? demand.word() : quantity.word();
+        String citation = document + " " + clause;
+        return new Printed(line, id, of, figures(), when.text(), citation, known, says);
+    }
+
+    private String figures() {
+        return switch (sort) {
+            case LIMIT ->
+                limit().text() + " " + (low == null ? high : low).unit().symbol();
+            case LOWERS ->
+                String.join(", ", of) + " lowered by " + by.toPlainString()
+                        + (notBelow == null ? "" : ", not below " + notBelow.toPlainString());
+            case SETS_NO_LIMIT -> "no limit set";
+            case PRINTS_NOTHING -> "a gap in the printed table";
+            case ASKS -> "asked for" + (count == null ? "" : ": " + count.toPlainString());
+        };
+    }
+
     Asked asked(boolean sure) {
         return new Asked(id, demand, count, sure, document, clause, known, says);
     }

@@ -39,6 +39,30 @@ public record Situation(
     public static final Situation UNKNOWN =
             new Situation(null, null, null, null, null, null, null, null, null, null, null, null, null);
 
+    /** The same case by day or by night. */
+    public Situation lit(String dayOrNight) {
+        return new Situation(
+                layer,
+                thickness,
+                nmas,
+                grade,
+                polymer,
+                aid,
+                dayOrNight,
+                thermal,
+                base,
+                tackOn,
+                tackGrade,
+                date,
+                mixType);
+    }
+
+    /** The same case at a planned thickness. */
+    public Situation thick(Amount planned) {
+        return new Situation(
+                layer, planned, nmas, grade, polymer, aid, light, thermal, base, tackOn, tackGrade, date, mixType);
+    }
+
     /** The same case with tack under it. */
     public Situation tacked(String surface, String gradeOfTack) {
         return new Situation(

@@ -204,6 +204,11 @@ public final class SpecSheet {
         return a == null || b == null ? a == b : a.compareTo(b) == 0;
     }
 
+    /** Every row in words, in the order of the file. */
+    public List<Printed> printed() {
+        return rows.stream().map(Row::printed).toList();
+    }
+
     /** Every row, for the test that each has its document, clause and how it is known. */
     List<Row> rows() {
         return rows;

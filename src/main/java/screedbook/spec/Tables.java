@@ -124,11 +124,11 @@ final class Tables {
     }
 
     private static boolean somewhere(Row row, Situation each) {
-        return row.when().holds(thick(each, null)) != Said.NO;
+        return row.when().holds(each.thick(null)) != Said.NO;
     }
 
     private static List<Row> holding(List<Row> table, Situation each, BigDecimal at) {
-        Situation here = thick(each, new Amount(at, unit(table)));
+        Situation here = each.thick(new Amount(at, unit(table)));
         return table.stream().filter(row -> row.when().holds(here) != Said.NO).toList();
     }
 
@@ -295,22 +295,5 @@ final class Tables {
                 is.get(When.Column.TACK_GRADE),
                 date,
                 is.get(When.Column.MIX_TYPE));
-    }
-
-    private static Situation thick(Situation s, Amount thickness) {
-        return new Situation(
-                s.layer(),
-                thickness,
-                s.nmas(),
-                s.grade(),
-                s.polymer(),
-                s.aid(),
-                s.light(),
-                s.thermal(),
-                s.base(),
-                s.tackOn(),
-                s.tackGrade(),
-                s.date(),
-                s.mixType());
     }
 }

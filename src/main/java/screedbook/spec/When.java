@@ -51,6 +51,14 @@ record When(List<Choice> choices, Band band, List<Window> windows) {
      * @param not words behind a sign !: the row holds unless the case is said to be one of them
      */
     record Choice(Column column, List<String> sure, List<String> unsaid, List<String> not) {
+        /** {@code continuous-imaging or none (not said)}. */
+        String text() {
+            List<String> told = new ArrayList<>(sure);
+            unsaid.forEach(word -> told.add(word + " (not said)"));
+            not.forEach(word -> told.add("unless " + word));
+            return String.join(" or ", told);
+        }
+
         Said holds(Situation situation) {
             String is = column.of.apply(situation);
             if (is == null) {
@@ -112,6 +120,15 @@ record When(List<Choice> choices, Band band, List<Window> windows) {
 
     /** Dates of every year, both ends in; the end may lie in the next year. */
     record Window(java.time.MonthDay from, java.time.MonthDay to, boolean said) {
+        /** {@code 11-02 to 12-31}. */
+        String text() {
+            return day(from) + " to " + day(to) + (said ? "" : " (not said)");
+        }
+
+        private static String day(java.time.MonthDay day) {
+            return day.toString().substring(2);
+        }
+
         boolean has(LocalDate date) {
             java.time.MonthDay day = java.time.MonthDay.from(date);
             boolean after = !day.isBefore(from);
@@ -126,6 +143,21 @@ record When(List<Choice> choices, Band band, List<Window> windows) {
             said = said.and(choice.holds(situation));
         }
         return windows.isEmpty() ? said : said.and(dated(situation.date()));
+    }
+
+    /** The cases in words, parted by semicolons; empty where it holds for all. */
+    String text() {
+        List<String> parts = new ArrayList<>();
+        for (Choice choice : choices) {
+            parts.add(choice.column().label + " " + choice.text());
+        }
+        if (band != null) {
+            parts.add("thickness " + band.text());
+        }
+        for (Window window : windows) {
+            parts.add("dates " + window.text());
+        }
+        return String.join("; ", parts);
     }
 
     /** Why it is unsure whether they hold: what the case does not tell, and what the sheet does not say. */

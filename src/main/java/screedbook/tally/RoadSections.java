@@ -97,20 +97,28 @@ final class RoadSections {
         Sprayed sum = new Sprayed(shots);
         String base = job.units() == Job.Units.METRIC ? "at 15 °C" : "at 60 °F";
         figures.count("tack-shots" + tail, of + "shots", shots.size(), sum.working("shots counted one by one"));
-        if (sum.faceAlone()) {
-            return;
+        if (!sum.faceWithout(Shot::volume)) {
+            sum.figure(
+                    figures,
+                    "tack-volume" + tail,
+                    of + "as measured",
+                    Shot::volume,
+                    1,
+                    "sum of the volumes as measured");
+            sum.figure(
+                    figures, "tack-volume-at-base" + tail, of + base, Shot::at60, 1, "volume x factor, shot by shot");
         }
-        sum.figure(
-                figures, "tack-volume" + tail, of + "as measured", Shot::volume, 1, "sum of the volumes as measured");
-        sum.figure(figures, "tack-volume-at-base" + tail, of + base, Shot::at60, 1, "volume x factor, shot by shot");
-        sum.figure(figures, "tack-area" + tail, of + "area sprayed", Shot::area, 0, "length x width, shot by shot");
-        sum.rate(figures, "tack-applied" + tail, of + "applied" + sum.uncorrected(), Shot::applied, "volume / area");
-        sum.rate(
-                figures,
-                "tack-residual" + tail,
-                of + "residual",
-                Shot::residual,
-                "applied x residue x emulsion's share, weighed by area");
+        if (!sum.faceWithout(Shot::area)) {
+            sum.figure(figures, "tack-area" + tail, of + "area sprayed", Shot::area, 0, "length x width, shot by shot");
+            sum.rate(
+                    figures, "tack-applied" + tail, of + "applied" + sum.uncorrected(), Shot::applied, "volume / area");
+            sum.rate(
+                    figures,
+                    "tack-residual" + tail,
+                    of + "residual",
+                    Shot::residual,
+                    "applied x residue x emulsion's share, weighed by area");
+        }
     }
 
     /** The shots of one product on one surface. */
@@ -127,11 +135,14 @@ final class RoadSections {
             }
         }
 
-        /** A contact face is as a rule tacked without a gauge: that it was tacked is all there is to say. */
-        boolean faceAlone() {
+        /**
+         * Whether these are contact faces and none has a part. A face is as a rule tacked without a gauge and has no
+         * width; that it was tacked, and with how much, is all there is to say.
+         */
+        boolean faceWithout(Function<Shot, Reckoned> part) {
             return shots.stream()
                     .allMatch(s -> s.tack().entry().target().face() != null
-                            && !s.volume().known());
+                            && !part.apply(s).known());
         }
 
         Working working(String formula) {

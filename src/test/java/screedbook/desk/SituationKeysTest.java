@@ -115,8 +115,7 @@ class SituationKeysTest {
         assertThat(findings(rig, "handwritten")).hasSize(1);
 
         amend(rig, "weighed_by", "P. Reyes");
-        assertThat(findings(rig, "handwritten"))
-                .allSatisfy(f -> assertThat(f.seen()).contains("P. Reyes").doesNotContain("not noted"));
+        assertThat(findings(rig, "handwritten")).isEmpty();
     }
 
     /** 11 batches of 4,000 lb are 44,000 lb, at 2,000 lb to the ton 22.00 T. */

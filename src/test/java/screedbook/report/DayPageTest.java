@@ -214,6 +214,30 @@ class DayPageTest {
     }
 
     @Test
+    void ofAContactFaceWithItsVolumeTheVolumeIsToldAndNoWidthIsMissed() {
+        Shift shift = Shift.day()
+                .key(Kind.OPENING, null, "format", "1", "zone", "America/Boise")
+                .key(
+                        Kind.TACK,
+                        "07:30",
+                        "product",
+                        "CSS-1h",
+                        "face",
+                        "longitudinal-joint",
+                        "from_sta",
+                        "12+00",
+                        "to_sta",
+                        "17+00",
+                        "used_gal",
+                        "5",
+                        "at60",
+                        "yes");
+        assertThat(DayPage.text(Sample.paper(shift, Jobs.us())).replaceAll("\\s+", " "))
+                .contains(" CSS-1h on longitudinal joint 1 5.0 5.0 - - - WEATHER")
+                .doesNotContain("width not noted");
+    }
+
+    @Test
     void aShiftWhosePlanIsNotThereIsAddedUpAndJudgedByNothing() {
         DayPaper paper = Sample.paper();
         Totals totals = Totals.of(
