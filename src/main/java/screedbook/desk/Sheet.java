@@ -2,6 +2,7 @@ package screedbook.desk;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -64,7 +65,9 @@ record Sheet(
         doubts.addAll(phones(contacts(values)));
         Optional<Job> settled = doubts.isEmpty() ? job.job() : Optional.empty();
         List<Finding> findings = settled.filter(j -> read.sheets().containsKey(j.sheet()))
-                .map(j -> PlanFindings.of(j, read.sheets().get(j.sheet())))
+                .map(j -> PlanFindings.of(j, read.sheets().get(j.sheet())).stream()
+                        .sorted(Comparator.comparing(Finding::sort))
+                        .toList())
                 .orElse(List.of());
         return new Sheet(read, values, half, List.copyOf(doubts), settled, findings);
     }

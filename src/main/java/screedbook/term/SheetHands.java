@@ -17,6 +17,9 @@ import screedbook.spec.SpecSheet;
 
 /** The job's files read and written for the job sheet at the desk. */
 final class SheetHands {
+    /** The limit sheet that a new job begins with, as in the example that comes with the program. */
+    private static final String USUAL = "practice";
+
     private final JobFolder folder;
     private final Clock clock;
 
@@ -66,7 +69,7 @@ final class SheetHands {
         Path name = folder.path().toAbsolutePath().normalize().getFileName();
         JobFolder.bookName(name == null ? "" : name.toString()).ifPresent(id -> offered.put("id", id));
         offered.put("zone", clock.getZone().getId());
-        offered.put("sheet", SpecSheet.usual().name());
+        offered.put("sheet", USUAL);
         return offered;
     }
 
