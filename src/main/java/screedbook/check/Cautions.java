@@ -64,7 +64,7 @@ public final class Cautions {
     /** What stands beside a form: by its kind, and for the weather by what its figures feel like. */
     public static Optional<Caution> beside(Entry partial) {
         if (partial instanceof Ticket) {
-            return Optional.of(new Caution("tickets from a stopped truck only", TRUCKS));
+            return Optional.of(new Caution("from a stopped truck only", TRUCKS));
         }
         if (partial instanceof Tack) {
             return Optional.of(new Caution("hot tack burns", BURNS));

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -21,9 +22,13 @@ import screedbook.check.Finding;
 import screedbook.desk.Effect;
 import screedbook.desk.Msg;
 import screedbook.diary.JobFolder;
+import screedbook.diary.Verify;
 import screedbook.entry.Aside;
+import screedbook.entry.Closing;
 import screedbook.entry.Draw;
+import screedbook.entry.Entry;
 import screedbook.entry.Fields;
+import screedbook.entry.Note;
 import screedbook.entry.ShiftId;
 import screedbook.entry.Source;
 import screedbook.entry.Standing;
@@ -54,6 +59,87 @@ class HandsTest {
         hands.carryOut(new Effect.Open(SHIFT, "AB", true), told::add);
         hands.goodbye();
         return (Msg.Opened) told.get(0);
+    }
+
+    /** What the desk is told when it wants these done, one after the other. */
+    private List<Msg> told(String clock, Effect... wanted) {
+        OffsetDateTime now = OffsetDateTime.parse(clock);
+        Hands hands = new Hands(folder, "paver", "screedbook", Clock.fixed(now.toInstant(), now.getOffset()));
+        List<Msg> told = Collections.synchronizedList(new ArrayList<>());
+        for (Effect each : wanted) {
+            hands.carryOut(each, told::add);
+        }
+        hands.goodbye();
+        return told;
+    }
+
+    private static Effect write(Entry entry) {
+        return new Effect.Write(List.of(new Unwritten(null, "AB", Source.LIVE, entry, Aside.NONE)));
+    }
+
+    private static Note note(String text) {
+        return new Note(null, text, null, null, null, null, null);
+    }
+
+    private static Closing closing() {
+        return new Closing(
+                new Closing.Theirs(null, null, null, Closing.Agreed.NOT_PRESENT, null),
+                null,
+                null,
+                null,
+                null,
+                null,
+                null);
+    }
+
+    private List<String> files(String of) throws IOException {
+        try (Stream<Path> files = Files.list(folder.resolve(of))) {
+            return files.map(f -> f.getFileName().toString()).sorted().toList();
+        }
+    }
+
+    @Test
+    void aClosedShiftIsOpenedAndLeftWithoutATraceUntilALineIsWrittenBehindTheClose() throws IOException {
+        told("2026-06-03T07:00:00-06:00", new Effect.Open(SHIFT, "AB", true), write(note("a")), write(closing()));
+        List<String> before = files("diary");
+        assertThat(before).contains("2026-06-03-day.paver.jsonl").doesNotContain("2026-06-03-day.paver.r2.jsonl");
+        assertThat(files("days")).containsExactly("2026-06-03-day.csv", "2026-06-03-day.txt");
+
+        told("2026-06-03T08:00:00-06:00", new Effect.Open(SHIFT, "AB", false));
+        assertThat(files("diary")).isEqualTo(before);
+
+        List<Msg> late = told("2026-06-03T09:00:00-06:00", new Effect.Open(SHIFT, "AB", false), write(note("late")));
+        assertThat(late.get(1)).isInstanceOf(Msg.Wrote.class);
+        assertThat(files("diary")).contains("2026-06-03-day.paver.r2.jsonl");
+        assertThat(files("days")).contains("2026-06-03-day.r2.txt");
+        assertThat(Verify.of(JobFolder.at(folder)).sound()).isTrue();
+    }
+
+    @Test
+    @DisplayName("98: a shift of a newer format is looked at and not written")
+    void aShiftOfANewerFormatIsLookedAtAndNotWritten() throws IOException {
+        told("2026-06-03T07:00:00-06:00", new Effect.Open(SHIFT, "AB", true));
+        Path diary = folder.resolve("diary").resolve("2026-06-03-day.paver.jsonl");
+        String text = Files.readString(diary).replace("\"format\":1", "\"format\":2");
+        Files.writeString(diary, text);
+
+        List<Msg> told = told("2026-06-03T08:00:00-06:00", new Effect.Open(SHIFT, "AB", false), write(note("a")));
+
+        assertThat(((Msg.Opened) told.get(0)).writable()).isFalse();
+        assertThat(((Msg.Opened) told.get(0)).said()).contains("newer program (format 2)");
+        assertThat(told.get(1)).isInstanceOf(Msg.Refused.class);
+        assertThat(Files.readString(diary)).isEqualTo(text);
+    }
+
+    @Test
+    void aShiftWhoseOpeningCannotBeWrittenIsNotWritten() throws IOException {
+        Files.writeString(folder.resolve("job.json"), "{\"id\": 3}");
+
+        List<Msg> told = told("2026-06-03T07:00:00-06:00", new Effect.Open(SHIFT, "AB", true), write(note("a")));
+
+        assertThat(((Msg.Opened) told.get(0)).writable()).isFalse();
+        assertThat(((Msg.Opened) told.get(0)).said()).contains("job.json cannot be read");
+        assertThat(told.get(1)).isInstanceOf(Msg.Refused.class);
     }
 
     private List<Standing<screedbook.entry.Clock>> clocks() {
