@@ -16,7 +16,7 @@ final class ListView {
     private ListView() {}
 
     /** One row of a list; only rows with an index can be walked to. */
-    private record Row(String text, Style style, int index) {
+    record Row(String text, Style style, int index) {
         static Row text(String text) {
             return new Row(text, Style.PLAIN, -1);
         }
@@ -46,7 +46,7 @@ final class ListView {
         }
     }
 
-    private static void walked(Frame frame, List<Row> rows, Walk walk) {
+    static void walked(Frame frame, List<Row> rows, Walk walk) {
         int at = 0;
         for (int i = 0; i < rows.size(); i++) {
             if (rows.get(i).index() == walk.at() && walk.at() >= 0) {

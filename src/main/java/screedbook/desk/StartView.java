@@ -25,6 +25,10 @@ final class StartView {
                 }
             }
         }
+        if (model.setting().job().isEmpty() && !model.writing()) {
+            frame.pen().put(1, y, "j opens the job sheet, where a job is made and mended", Style.PLAIN);
+            y += 2;
+        }
         y = people(model, frame, y);
         shifts(model, start, frame, y);
         cautions(frame);
@@ -45,6 +49,10 @@ final class StartView {
             words.add("book " + model.setting().book());
             lines.add(Shown.text(String.join("  ", words)));
         });
+        if (model.sheet() != null && model.sheet().touched()) {
+            String parts = Shown.text(String.join(", ", model.sheet().edited()));
+            lines.add("job sheet half typed, not written: " + parts + "; j goes on with it");
+        }
         lines.add("");
         return lines;
     }

@@ -101,6 +101,22 @@ public final class JobFolder {
         return new Revisions(folder).accept(found.values(), found.read().job().get(), who, when, why);
     }
 
+    /** Job and contacts as they are now, to be revised. */
+    public JobSheet jobSheet() throws IOException {
+        return new JobDesk(folder).read();
+    }
+
+    /**
+     * Writes {@code job.json} and {@code people.json} anew and accepts the job. When the job says what the newest
+     * revision says, that one is given. Nothing is written when the files are not what was read.
+     *
+     * @param sheet as it was read, with other values and contacts
+     * @throws IOException when the disk refuses
+     */
+    public Rewritten rewrite(JobSheet sheet, String who, OffsetDateTime when, String why) throws IOException {
+        return new JobDesk(folder).write(sheet, who, when, why);
+    }
+
     /** The shifts that have a diary, oldest first. */
     public List<ShiftId> shifts() {
         return List.copyOf(paths().keySet());
@@ -317,6 +333,15 @@ public final class JobFolder {
     /** A limit sheet for people to edit, by its name without ".csv"; empty when there is none in {@code spec/}. */
     public Optional<byte[]> sheet(String name) {
         return FileName.isSafe(name) ? bytes(folder.resolve("spec").resolve(name + ".csv")) : Optional.empty();
+    }
+
+    /** The names of the limit sheets for people to edit, without those that are frozen. */
+    public List<String> sheetNames() {
+        return names(folder.resolve("spec")).stream()
+                .filter(name -> name.endsWith(".csv"))
+                .map(name -> name.substring(0, name.length() - 4))
+                .filter(name -> FileName.isSafe(name) && !name.matches(".*-[0-9a-f]{8}"))
+                .toList();
     }
 
     /**

@@ -36,7 +36,7 @@ final class JobText {
         return new JobText("job.jsonl", new byte[0]).settled(values);
     }
 
-    private static byte[] withoutMark(byte[] bytes) {
+    static byte[] withoutMark(byte[] bytes) {
         boolean mark =
                 bytes.length >= 3 && bytes[0] == (byte) 0xEF && bytes[1] == (byte) 0xBB && bytes[2] == (byte) 0xBF;
         return mark ? Arrays.copyOfRange(bytes, 3, bytes.length) : bytes;

@@ -125,7 +125,9 @@ public record Job(
             @Blank(value = "thickness", measure = Measure.DEPTH, due = Blank.Due.ALWAYS)
             Amount thickness,
 
-            @Blank(value = "mix", due = Blank.Due.ALWAYS) String mix,
+            @Blank(value = "mix", pick = Blank.Pick.MIX, due = Blank.Due.ALWAYS)
+            String mix,
+
             @Blank("base") screedbook.entry.Surface.Base base) {}
 
     /** Whether traffic will ride on it. */
@@ -137,7 +139,9 @@ public record Job(
     /** One width laid in one run: left and right edge from the reference line, left negative. */
     public record Pull(
             @Blank(value = "name", due = Blank.Due.ALWAYS) String name,
-            @Blank(value = "lift", due = Blank.Due.ALWAYS) Integer lift,
+
+            @Blank(value = "lift", pick = Blank.Pick.LIFT, due = Blank.Due.ALWAYS)
+            Integer lift,
 
             @Blank(value = "left", measure = Measure.WIDTH, due = Blank.Due.ALWAYS)
             Amount left,

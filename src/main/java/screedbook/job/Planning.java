@@ -64,8 +64,11 @@ public record Planning(
      * @param source where the loss comes from
      */
     public record Haul(
-            @Blank(value = "plant", due = Blank.Due.ALWAYS) String plant,
-            @Blank("mix") String mix,
+            @Blank(value = "plant", pick = Blank.Pick.PLANT, due = Blank.Due.ALWAYS)
+            String plant,
+
+            @Blank(value = "mix", pick = Blank.Pick.MIX) String mix,
+
             @Blank("season") String season,
 
             @Blank(value = "haul", measure = Measure.MINUTES)
@@ -201,8 +204,12 @@ public record Planning(
 
     /** A length of a pull that is to be paved. */
     public record Stretch(
-            @Blank(value = "pull", due = Blank.Due.ALWAYS) String pull,
-            @Blank(value = "lift", due = Blank.Due.ALWAYS) Integer lift,
+            @Blank(value = "pull", pick = Blank.Pick.PULL, due = Blank.Due.ALWAYS)
+            String pull,
+
+            @Blank(value = "lift", pick = Blank.Pick.LIFT, due = Blank.Due.ALWAYS)
+            Integer lift,
+
             @Blank(value = "from", due = Blank.Due.ALWAYS) Station from,
             @Blank(value = "to", due = Blank.Due.ALWAYS) Station to) {}
 

@@ -119,6 +119,12 @@ final class Hands {
             post.accept(print());
         } else if (effect instanceof Effect.Find find) {
             post.accept(find(find.words()));
+        } else if (effect instanceof Effect.ReadJobSheet) {
+            post.accept(new SheetHands(shelf.folder(), clock).read());
+        } else if (effect instanceof Effect.WriteJobSheet sheet) {
+            post.accept(new SheetHands(shelf.folder(), clock)
+                    .write(sheet, now(shelf.folder().job().job())));
+            post.accept(list());
         } else if (effect instanceof Effect.Leave) {
             letGo();
         }

@@ -210,6 +210,34 @@ class PublishedLimitsTest {
                 .isEmpty();
     }
 
+    /** WSDOT 5-04.3(1) as reprinted, read: no wearing course on the travelled way from 1 October to 31 March. */
+    @Test
+    void aWearingCourseIsNotPlacedFromOctoberToMarch() {
+        for (String date : List.of("2026-10-01", "2026-12-31", "2027-01-01", "2027-03-31")) {
+            assertThat(asked("wsdot-5-04", Demand.NOT_ON_THESE_DATES, date, "no"))
+                    .as(date)
+                    .singleElement()
+                    .matches(Asked::sure);
+        }
+        for (String date : List.of("2026-09-30", "2027-04-01")) {
+            assertThat(asked("wsdot-5-04", Demand.NOT_ON_THESE_DATES, date, "no"))
+                    .as(date)
+                    .isEmpty();
+        }
+        assertThat(sheet("wsdot-5-04")
+                        .asked(Demand.NOT_ON_THESE_DATES, situation("layer=below-riding-surface;date=2026-12-31")))
+                .isEmpty();
+    }
+
+    /** Ohio sampling manual 2005, 407, read: tack asks for the surface temperature of the course to be placed. */
+    @Test
+    void tackAsksForTheSurfaceOfTheCourseThatItIsSprayedFor() {
+        Situation course = situation("layer=below-riding-surface;thickness=2.0;base=asphalt;mix_type=448");
+
+        assertThat(Bounds.of(sheet("ohio-401-407-424-2010"), Quantity.SURFACE, course.tacked("milled", "SS-1h")))
+                .isEqualTo(Bounds.of(sheet("ohio-401-407-424-2010"), Quantity.SURFACE, course));
+    }
+
     private static List<Asked> asked(String sheet, Demand demand, String date, String polymer) {
         return sheet(sheet).asked(demand, situation("layer=riding-surface;polymer=" + polymer + ";date=" + date));
     }
