@@ -53,6 +53,15 @@ public final class Cautions {
         return said;
     }
 
+    /** Those that go with a plan: what every paving shift has, and night where hours of it are planned. */
+    public static List<String> planned(screedbook.job.Job job) {
+        List<String> said = new ArrayList<>(List.of(TRUCKS, BURNS));
+        if (PlannedNight.all(job).stream().anyMatch(day -> !day.night().isEmpty())) {
+            said.add(NIGHT);
+        }
+        return said;
+    }
+
     /**
      * The one that goes with an entry while it is keyed.
      *

@@ -25,6 +25,20 @@ public record JointPlaces(Joint joint, List<Amount> nearest) {
         return new Search(job, sheet, road).places(joint);
     }
 
+    /** Whether the joint satisfies every rule where it is planned. */
+    public boolean holds() {
+        return nearest.size() == 1 && nearest.get(0).value().compareTo(joint.at()) == 0;
+    }
+
+    /** The places of every joint of a planned road. */
+    public static List<JointPlaces> all(Job job, SpecSheet sheet, CrossSection road) {
+        Search search = new Search(job, sheet, road);
+        return road.courses().stream()
+                .flatMap(c -> c.joints().stream())
+                .map(search::places)
+                .toList();
+    }
+
     /** {@code 0.50 ft or -0.50 ft}, or that there is none. */
     String text() {
         return nearest.isEmpty()
