@@ -113,11 +113,7 @@ final class PlanParts {
         String which = "lift " + p.joint().lift() + ", " + p.joint().left() + " and "
                 + p.joint().right() + " at "
                 + new Amount(p.joint().at(), road.unit()).text();
-        return which + ": "
-                + (p.nearest().isEmpty()
-                        ? "no place satisfies every rule while the other joints stay"
-                        : "the nearest places that satisfy every rule are "
-                                + p.nearest().stream().map(Amount::text).collect(Collectors.joining(" and ")));
+        return which + ", nearest to satisfy every rule: " + p.text();
     }
 
     void targets() {
@@ -245,7 +241,8 @@ final class PlanParts {
         return time.map(PlanParts::clock).orElse("none");
     }
 
+    /** To the nearest minute. */
     private static String clock(ZonedDateTime time) {
-        return CLOCK.format(time);
+        return CLOCK.format(time.plusSeconds(30));
     }
 }
