@@ -15,7 +15,7 @@ final class PlannedJob {
     static Job read(CommandSpec spec, Shelf shelf) throws Stopped {
         JobRead read = shelf.folder().job();
         if (read.job().isEmpty()) {
-            read.troubles().forEach(each -> Pages.say(spec, each.text()));
+            read.troubles().forEach(each -> each.text().lines().forEach(line -> Pages.say(spec, line)));
             throw Stopped.disk("job.json cannot be used as it is");
         }
         return read.job().get();
