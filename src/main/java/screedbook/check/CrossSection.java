@@ -46,6 +46,20 @@ public record CrossSection(
 
     /** One lift: its pulls, left to right, and the joints where two of them meet. */
     public record Course(Job.Lift lift, List<Laid> pulls, List<Joint> joints) {
+        Course moved(Joint joint, BigDecimal to) {
+            List<Laid> laid = pulls.stream()
+                    .map(p -> new Laid(p.name(), moved(p.left(), joint, to), moved(p.right(), joint, to)))
+                    .toList();
+            List<Joint> all = joints.stream()
+                    .map(j -> new Joint(j.lift(), moved(j.at(), joint, to), j.left(), j.right()))
+                    .toList();
+            return new Course(lift, laid, all);
+        }
+
+        private static BigDecimal moved(BigDecimal at, Joint joint, BigDecimal to) {
+            return at.compareTo(joint.at()) == 0 ? to : at;
+        }
+
         boolean riding() {
             return lift.layer() == Job.Layer.RIDING_SURFACE;
         }
@@ -156,6 +170,14 @@ public record CrossSection(
                 .filter(c -> c.lift().number() == joint.lift())
                 .findFirst()
                 .orElseThrow();
+    }
+
+    /** The same road with one joint at another place. */
+    CrossSection moved(Joint joint, BigDecimal to) {
+        List<Course> moved = courses.stream()
+                .map(c -> c.lift().number() == joint.lift() ? c.moved(joint, to) : c)
+                .toList();
+        return new CrossSection(unit, lines, lanes, paths, pathSource, settled, moved);
     }
 
     Amount amount(BigDecimal at) {

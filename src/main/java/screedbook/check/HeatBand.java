@@ -176,7 +176,7 @@ public record HeatBand(
 
     private String lossOpens(Amount most) {
         if (most.value().signum() < 0) {
-            return "no shorter haul opens it: even without any loss the limits are "
+            return "nothing on the way, since even without any loss the limits are "
                     + plain(most.value().negate()) + " " + unit.symbol() + " too near to each other";
         }
         boolean insulated = haul != null && haul.insulated() == screedbook.entry.YesNo.YES;

@@ -6,9 +6,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import screedbook.entry.Tack;
 import screedbook.job.Job;
@@ -18,6 +20,7 @@ import screedbook.spec.Quantity;
 import screedbook.spec.Situation;
 import screedbook.spec.SpecSheet;
 import screedbook.unit.Amount;
+import screedbook.unit.Unit;
 
 /**
  * Everything that a sheet and the job say of one mix on one lift, by day or by night.
@@ -124,8 +127,25 @@ public record InCase(
         List<End> ends = bounds.all().stream()
                 .map(b -> new End(b.low(), b.high(), b.sure(), b.clause(), b.working()))
                 .toList();
-        String unit = bounds.noLimit() ? "" : " " + bounds.all().get(0).unit().symbol();
-        return new Told(quantity, on, bounds.text() + unit, ends, bounds.silent());
+        return new Told(quantity, on, bounds.text() + unit(bounds), ends, bounds.silent());
+    }
+
+    /** A depth printed in feet is told in inches too. */
+    private static String unit(Bounds bounds) {
+        if (bounds.noLimit()) {
+            return "";
+        }
+        Unit unit = bounds.all().get(0).unit();
+        if (unit != Unit.FOOT || bounds.all().size() > 1) {
+            return " " + unit.symbol();
+        }
+        Bound only = bounds.all().get(0);
+        String inches = Stream.of(only.low(), only.high())
+                .filter(Objects::nonNull)
+                .map(end ->
+                        end.to(Unit.INCH).shown(2).value().stripTrailingZeros().toPlainString())
+                .collect(Collectors.joining(" to "));
+        return " ft (" + inches + " in)";
     }
 
     /** The limits on every surface under every product; those that are alike are told once. */

@@ -2,9 +2,12 @@ package screedbook.check;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import screedbook.check.CrossSection.Course;
 import screedbook.check.CrossSection.Joint;
 import screedbook.job.Job;
@@ -18,17 +21,47 @@ import screedbook.unit.Amount;
  *
  * @param nearest the nearest place at either side, the nearer first; the joint's own place where that satisfies every
  *     rule; empty where no place does
+ * @param both looked for where no place does
  */
-public record JointPlaces(Joint joint, List<Amount> nearest) {
+public record JointPlaces(Joint joint, List<Amount> nearest, Optional<Both> both) {
+    /**
+     * A place that is open to a joint when one of the lift below moves too; then every rule is satisfied for both.
+     *
+     * @param at the joint's new place
+     * @param other the joint below, where it is planned
+     * @param places where that one could lie, the nearer first
+     */
+    public record Both(Amount at, Joint other, List<Amount> places) {
+        public String text() {
+            return at.text() + " with the joint of lift " + other.lift() + " moved from "
+                    + new Amount(other.at(), at.unit()).text() + " to "
+                    + String.join(" or ", places.stream().map(Amount::text).toList());
+        }
+    }
+
     /** The places for a joint of a planned road. */
     public static JointPlaces of(Job job, SpecSheet sheet, CrossSection road, Joint joint) {
         return new Search(job, sheet, road).places(joint);
     }
 
-    /** {@code 0.50 ft or -0.50 ft}, or that there is none. */
-    String text() {
+    /** Whether the joint satisfies every rule where it is planned. */
+    public boolean holds() {
+        return nearest.size() == 1 && nearest.get(0).value().compareTo(joint.at()) == 0;
+    }
+
+    /** The places of every joint of a planned road. */
+    public static List<JointPlaces> all(Job job, SpecSheet sheet, CrossSection road) {
+        Search search = new Search(job, sheet, road);
+        return road.courses().stream()
+                .flatMap(c -> c.joints().stream())
+                .map(search::places)
+                .toList();
+    }
+
+    /** {@code 0.5 ft or -0.5 ft}, or what else would have to move, or that there is none. */
+    public String text() {
         return nearest.isEmpty()
-                ? "no place"
+                ? both.map(Both::text).orElse("no place, while the other joints stay")
                 : String.join(" or ", nearest.stream().map(Amount::text).toList());
     }
 
@@ -45,6 +78,11 @@ public record JointPlaces(Joint joint, List<Amount> nearest) {
         }
 
         JointPlaces places(Joint joint) {
+            JointPlaces alone = alone(joint);
+            return alone.nearest().isEmpty() ? new JointPlaces(joint, List.of(), both(joint)) : alone;
+        }
+
+        private JointPlaces alone(Joint joint) {
             Spans left = free(joint);
             Optional<BigDecimal> before = left.leftOf(joint.at());
             Optional<BigDecimal> behind = left.rightOf(joint.at());
@@ -54,7 +92,35 @@ public record JointPlaces(Joint joint, List<Amount> nearest) {
                     .map(road::amount)
                     .ifPresent(nearest::add);
             nearest.sort((a, b) -> distance(joint, a).compareTo(distance(joint, b)));
-            return new JointPlaces(joint, List.copyOf(nearest));
+            return new JointPlaces(joint, List.copyOf(nearest), Optional.empty());
+        }
+
+        /** The nearest place that the joint's own lift leaves open and from which one joint below can move away. */
+        private Optional<Both> both(Joint joint) {
+            Course course = road.course(joint);
+            Optional<Course> below = road.below(course);
+            if (below.isEmpty()) {
+                return Optional.empty();
+            }
+            Spans own = own(course, joint);
+            return Stream.of(own.leftOf(joint.at()), own.rightOf(joint.at()))
+                    .flatMap(Optional::stream)
+                    .sorted(Comparator.comparing(at -> at.subtract(joint.at()).abs()))
+                    .flatMap(at -> below.get().joints().stream().flatMap(other -> away(joint, at, other).stream()))
+                    .findFirst();
+        }
+
+        /** The other joint moved so that both are right; a pair is only offered where nothing else stands against it. */
+        private Optional<Both> away(Joint joint, BigDecimal at, Joint other) {
+            CrossSection there = road.moved(joint, at);
+            List<Amount> places = new Search(job, sheet, there).alone(other).nearest();
+            Joint here = new Joint(joint.lift(), at, joint.left(), joint.right());
+            List<Amount> right = places.stream()
+                    .filter(p -> new Search(job, sheet, there.moved(other, p.value()))
+                            .alone(here)
+                            .holds())
+                    .toList();
+            return right.isEmpty() ? Optional.empty() : Optional.of(new Both(road.amount(at), other, right));
         }
 
         private static BigDecimal distance(Joint joint, Amount at) {
@@ -63,6 +129,14 @@ public record JointPlaces(Joint joint, List<Amount> nearest) {
 
         private Spans free(Joint joint) {
             Course course = road.course(joint);
+            Spans left = own(course, joint);
+            Spans below =
+                    road.below(course).map(against(left, joint, course, true)).orElse(left);
+            return road.above(course).map(against(below, joint, course, false)).orElse(below);
+        }
+
+        /** What the joint's own lift and the final striping leave open. */
+        private Spans own(Course course, Joint joint) {
             Spans left = betweenNeighbours(course, joint);
             if (course.riding() && !road.lines().isEmpty()) {
                 for (CrossSection.Strip path : road.paths()) {
@@ -71,9 +145,7 @@ public record JointPlaces(Joint joint, List<Amount> nearest) {
                 left = left.onlyAt(
                         road.lines().stream().map(CrossSection.Line::at).toList());
             }
-            left = road.below(course).map(against(left, joint, course, true)).orElse(left);
-            Spans sofar = left;
-            return road.above(course).map(against(sofar, joint, course, false)).orElse(sofar);
+            return left;
         }
 
         /** The other joints and edges of the lift stay, and no pull beside the joint gets narrower than is usual. */
@@ -96,8 +168,7 @@ public record JointPlaces(Joint joint, List<Amount> nearest) {
             return Spans.between(from.add(least), to.subtract(least));
         }
 
-        private java.util.function.Function<Course, Spans> against(
-                Spans all, Joint joint, Course course, boolean below) {
+        private Function<Course, Spans> against(Spans all, Joint joint, Course course, boolean below) {
             return other -> {
                 JointLaw law = JointLaw.of(job, sheet, (below ? course : other).lift());
                 Optional<BigDecimal> least = law.least(road.unit());

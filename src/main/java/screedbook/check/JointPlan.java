@@ -118,10 +118,7 @@ final class JointPlan {
 
     /** Where the joint would satisfy every rule while the others stay. */
     private static String inside(Job job, SpecSheet sheet, CrossSection road, Joint joint) {
-        JointPlaces places = JointPlaces.of(job, sheet, road, joint);
-        return places.nearest().isEmpty()
-                ? "no place satisfies every rule while the other joints stay"
-                : "this joint at " + places.text();
+        return "this joint at " + JointPlaces.of(job, sheet, road, joint).text();
     }
 
     private interface Above {
@@ -186,14 +183,22 @@ final class JointPlan {
                 joint.text(road.unit()) + " is " + tenth(apart) + " from the one of lift " + other.lift() + " below it",
                 bound.full(),
                 bound.clause(),
-                inside(job, sheet, road, joint) + "; or " + below(job, sheet, road, other),
+                apart(job, sheet, road, joint) + below(job, sheet, road, other),
                 bound.working());
     }
 
+    /** What the upper one could do; nothing where it may stay and only the other has to move. */
+    private static String apart(Job job, SpecSheet sheet, CrossSection road, Joint joint) {
+        boolean stays = JointPlaces.of(job, sheet, road, joint)
+                .both()
+                .filter(b -> b.at().value().compareTo(joint.at()) == 0)
+                .isPresent();
+        return stays ? "" : inside(job, sheet, road, joint) + "; or ";
+    }
+
     private static String below(Job job, SpecSheet sheet, CrossSection road, Joint other) {
-        JointPlaces places = JointPlaces.of(job, sheet, road, other);
-        String what = "the joint of lift " + other.lift() + " at ";
-        return places.nearest().isEmpty() ? what + "no other place while this one stays" : what + places.text();
+        return "the joint of lift " + other.lift() + " at "
+                + JointPlaces.of(job, sheet, road, other).text();
     }
 
     private static String tenth(Amount amount) {

@@ -40,6 +40,8 @@ public record PlannedNight(
     /** The most days of one period that are looked at. */
     private static final int MOST = 400;
 
+    private static final int HALF_A_MINUTE = 30;
+
     /** Every planned day, in the order of the periods. */
     public static List<PlannedNight> all(Job job) {
         List<PlannedNight> all = new ArrayList<>();
@@ -79,16 +81,16 @@ public record PlannedNight(
         return time.map(t -> t.atZone(job.zone()));
     }
 
-    /** Looked at minute by minute, as a clock on the site shows them. */
+    /** Looked at minute by minute; where the light changes, to the nearest one. */
     private static List<Spell> spells(Job job, ZonedDateTime begins, ZonedDateTime ends) {
         List<Spell> spells = new ArrayList<>();
-        ZonedDateTime since = null;
-        for (ZonedDateTime at = begins; at.isBefore(ends); at = at.plusMinutes(1)) {
-            boolean dark = Cases.light(job, at).filter("night"::equals).isPresent();
+        ZonedDateTime since = dark(job, begins) ? begins : null;
+        for (ZonedDateTime at = begins.plusMinutes(1); at.isBefore(ends); at = at.plusMinutes(1)) {
+            boolean dark = dark(job, at);
             if (dark && since == null) {
-                since = at;
+                since = change(job, at);
             } else if (!dark && since != null) {
-                spells.add(new Spell(since, at));
+                spells.add(new Spell(since, change(job, at)));
                 since = null;
             }
         }
@@ -96,5 +98,15 @@ public record PlannedNight(
             spells.add(new Spell(since, ends));
         }
         return List.copyOf(spells);
+    }
+
+    private static boolean dark(Job job, ZonedDateTime at) {
+        return Cases.light(job, at).filter("night"::equals).isPresent();
+    }
+
+    /** The change in the minute before a time: at that time, or a minute earlier where that is nearer. */
+    private static ZonedDateTime change(Job job, ZonedDateTime at) {
+        boolean early = dark(job, at.minusSeconds(HALF_A_MINUTE)) == dark(job, at);
+        return early ? at.minusMinutes(1) : at;
     }
 }

@@ -55,6 +55,7 @@ import screedbook.entry.Shown;
         versionProvider = Commands.Version.class,
         subcommands = {
             NewJob.class,
+            PlanCommand.class,
             DayCommand.class,
             FindingsCommand.class,
             VerifyCommand.class,

@@ -15,11 +15,9 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import screedbook.check.InCase;
-import screedbook.diary.JobRead;
 import screedbook.job.Job;
 import screedbook.report.LimitsJson;
 import screedbook.report.LimitsPage;
-import screedbook.shelf.SheetNow;
 import screedbook.shelf.Shelf;
 import screedbook.spec.SpecSheet;
 
@@ -71,8 +69,8 @@ final class LimitsCommand implements Callable<Integer> {
         Function<Said, String> form = Pages.form(format, FORMS);
         LocalDateTime hour = hour();
         Shelf shelf = job.shelf();
-        Job agreed = agreed(shelf);
-        SpecSheet sheet = sheet(shelf, agreed.sheet());
+        Job agreed = PlannedJob.read(spec, shelf);
+        SpecSheet sheet = PlannedJob.sheet(spec, shelf, agreed.sheet());
         known(agreed);
         Pages.print(spec, form.apply(new Said(agreed, sheet, InCase.of(agreed, sheet, mix, lift, hour))));
         return Exit.FINE;
@@ -84,23 +82,6 @@ final class LimitsCommand implements Callable<Integer> {
         } catch (DateTimeParseException e) {
             throw Stopped.usage("--at " + at + " is no date and hour; right would be \"2026-06-03 21:30\"");
         }
-    }
-
-    private Job agreed(Shelf shelf) throws Stopped {
-        JobRead read = shelf.folder().job();
-        if (read.job().isEmpty()) {
-            read.troubles().forEach(each -> Pages.say(spec, each.text()));
-            throw Stopped.disk("job.json cannot be used as it is");
-        }
-        return read.job().get();
-    }
-
-    private SpecSheet sheet(Shelf shelf, String name) throws Stopped {
-        SheetNow now = SheetNow.of(shelf.folder(), name)
-                .orElseThrow(() -> Stopped.disk("there is no limit sheet " + name + ": neither spec/" + name
-                        + ".csv nor a shipped one of the name"));
-        now.troubles().forEach(each -> Pages.say(spec, each));
-        return now.sheet().orElseThrow(() -> Stopped.disk("the limit sheet " + name + " cannot be used as it is"));
     }
 
     private void known(Job agreed) throws Stopped {

@@ -219,7 +219,9 @@ final class ListView {
         under(model).ifPresent(form -> reminder(model, form, frame, rows));
         rows.add(Row.head("keys on " + place.title()));
         for (KeyTable.Row key : KeyTable.at(place)) {
-            rows.add(Row.text("  " + pad(key.key(), 12) + key.does()));
+            List<String> does = Frame.wrapped(key.does(), frame.width() - 16);
+            rows.add(Row.text("  " + pad(key.key(), 12) + does.get(0)));
+            does.subList(1, does.size()).forEach(rest -> rows.add(Row.text(" ".repeat(14) + rest)));
         }
         return rows;
     }

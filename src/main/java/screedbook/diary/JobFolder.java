@@ -10,11 +10,13 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import screedbook.entry.Aside;
 import screedbook.entry.Damage;
 import screedbook.entry.Day;
@@ -322,6 +324,28 @@ public final class JobFolder {
     /** The book's name nearest to what was typed; empty when no file can be named so. */
     public static Optional<String> bookName(String typed) {
         return FileName.slug(typed).filter(FileName::isBook);
+    }
+
+    /** How people are reached, by their initials, as {@code people.json} says; empty where it cannot be read. */
+    public Map<String, String> reached() {
+        Map<String, String> reached = new TreeMap<>();
+        bytes(folder.resolve("people.json")).ifPresent(file -> {
+            try {
+                Json.file(file, new HashMap<>()).forEach((who, said) -> {
+                    if (said instanceof Map<?, ?> ways) {
+                        reached.put(
+                                who,
+                                ways.values().stream()
+                                        .map(String::valueOf)
+                                        .filter(way -> !way.isBlank())
+                                        .collect(Collectors.joining(", ")));
+                    }
+                });
+            } catch (Json.NotJson e) {
+                reached.clear();
+            }
+        });
+        return reached;
     }
 
     /** Who holds a shift's book for writing, as far as the holder says; empty when nobody says so. */

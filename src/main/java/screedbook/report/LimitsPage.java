@@ -65,6 +65,10 @@ public final class LimitsPage {
                     .add(each);
         }
         alike.values().forEach(page::table);
+        if (cases.isEmpty()) {
+            page.leaf.blank();
+            page.leaf.say(0, "no lift or no mix in the job yet");
+        }
         page.foot(sheet);
         return String.join("\n", page.leaf.lines()) + "\n";
     }
@@ -127,7 +131,9 @@ public final class LimitsPage {
     }
 
     private void foot(SpecSheet sheet) {
-        leaf.heading("where they come from");
+        if (!notes.isEmpty()) {
+            leaf.heading("where they come from");
+        }
         notes.forEach((text, number) -> leaf.say(1, "[" + number + "] " + text));
         leaf.blank();
         sheet.foot().forEach(line -> leaf.say(0, line));

@@ -22,7 +22,9 @@ import screedbook.shelf.Shelf;
 
 /** The lines that the program itself writes: opening, another plan, a clock that jumped. */
 record FirstLines(Shelf shelf, String program, String who) {
-    private static final int FORMAT = 1;
+    /** The number of the file format that this program writes. */
+    static final int FORMAT = 1;
+
     private static final Duration CLOCK_MAY_DIFFER = Duration.ofSeconds(2);
 
     /** A clock that stands before the last line that this laptop wrote is told; older lines stay as they are. */

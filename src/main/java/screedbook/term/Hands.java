@@ -171,6 +171,14 @@ final class Hands {
         letGo();
         who = open.who();
         take(open.shift());
+        Optional<Integer> newer = shift.newerThan(FirstLines.FORMAT);
+        if (newer.isPresent()) {
+            return new Msg.Opened(
+                    shift.page(),
+                    List.of(),
+                    false,
+                    "written by a newer program (format " + newer.get() + "); it can be looked at here");
+        }
         if (shift.closed()) {
             behindTheClose = true;
             return opened(List.of());

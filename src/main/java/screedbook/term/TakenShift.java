@@ -15,6 +15,7 @@ import screedbook.entry.Damage;
 import screedbook.entry.Day;
 import screedbook.entry.Kind;
 import screedbook.entry.Line;
+import screedbook.entry.Opening;
 import screedbook.entry.Seal;
 import screedbook.entry.ShiftId;
 import screedbook.entry.Written;
@@ -69,6 +70,14 @@ final class TakenShift {
 
     boolean closed() {
         return own().stream().anyMatch(w -> w instanceof Line l && l.kind() == Kind.CLOSING);
+    }
+
+    /** The newest format that any book of the shift was begun in, when it is newer than the one given. */
+    Optional<Integer> newerThan(int format) {
+        return day().every(Opening.class).stream()
+                .map(o -> o.entry().format())
+                .filter(f -> f != null && f > format)
+                .max(Integer::compare);
     }
 
     /** A line that was written to this laptop's book. */

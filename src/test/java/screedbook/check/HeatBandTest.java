@@ -93,7 +93,7 @@ class HeatBandTest {
     void whereNotEvenAHaulWithoutLossHasATargetNoShorterHaulIsOffered() {
         assertThat(band("76", "0").opens().get(0))
                 .isEqualTo(
-                        "no shorter haul opens it: even without any loss the limits are 5 °F too near to each other");
+                        "nothing on the way, since even without any loss the limits are 5 °F too near to each other");
     }
 
     /** What is offered is tried: the loss that is said to open a window opens it, and a tenth more does not. */

@@ -80,6 +80,45 @@ class JointPlacesTest {
         }
     }
 
+    @ParameterizedTest
+    @MethodSource("roads")
+    void twoJointsMovedTogetherSatisfyEveryRuleBoth(Case road) {
+        Job job = job(road);
+        SpecSheet sheet = SpecSheet.shipped(road.sheet().name()).orElseThrow();
+        for (JointPlaces each : JointPlaces.all(job, sheet, CrossSection.of(job))) {
+            each.both()
+                    .ifPresent(both -> both.places().forEach(place -> {
+                        int at = hundredth(both.at());
+                        int other = hundredth(place);
+                        Case there = moved(moved(road, each.joint(), both.at()), both.other(), place);
+
+                        assertThat(each.nearest()).isEmpty();
+                        assertThat(holds(there, each.joint().lift(), at, at))
+                                .as(each + " " + road)
+                                .isTrue();
+                        assertThat(holds(there, both.other().lift(), other, other))
+                                .as(each + " " + road)
+                                .isTrue();
+                    }));
+        }
+    }
+
+    private static int hundredth(Amount place) {
+        return place.value().movePointRight(2).intValueExact();
+    }
+
+    private static Case moved(Case road, CrossSection.Joint joint, Amount to) {
+        List<List<String>> edges = new ArrayList<>(road.edges());
+        edges.set(
+                joint.lift() - 1,
+                edges.get(joint.lift() - 1).stream()
+                        .map(e -> new BigDecimal(e).compareTo(joint.at()) == 0
+                                ? to.value().toPlainString()
+                                : e)
+                        .toList());
+        return new Case(road.sheet(), List.copyOf(edges));
+    }
+
     private static List<Integer> hundredths(List<Amount> places) {
         return places.stream()
                 .map(a -> a.value().movePointRight(2).intValueExact())
@@ -173,5 +212,13 @@ class JointPlacesTest {
                 .toList();
 
         assertThat(found).contains(0, 1, 2);
+        assertThat(roads().flatMap(road -> JointPlaces.all(
+                                job(road),
+                                SpecSheet.shipped(road.sheet().name()).orElseThrow(),
+                                CrossSection.of(job(road)))
+                        .stream()
+                        .filter(p -> p.nearest().isEmpty())
+                        .map(p -> p.both().isPresent())))
+                .contains(true, false);
     }
 }

@@ -156,9 +156,22 @@ class PlanFindingsTest {
         assertThat(road(List.of("-12", "0", "12"), List.of("-12", "0", "12"))
                         .findings("wsdot-5-04", "plan-joint-offset"))
                 .singleElement()
+                .satisfies(f -> assertThat(f.inside()).isEqualTo("the joint of lift 1 at -0.17 ft or 0.17 ft"));
+    }
+
+    /** On the lane line at 12 lies a joint below; the riding joint at 15 is in a wheel path. */
+    @Test
+    void whereNoPlaceIsLeftForAJointTheOneBelowIsMovedWithIt() {
+        assertThat(PlannedJob.plan()
+                        .road(
+                                List.of("-12", "0", "12", "24"),
+                                List.of(List.of("-12", "12", "24"), List.of("-12", "15", "24")))
+                        .wheels("3.0", "3.0")
+                        .findings("wsdot-5-04", "plan-joint-line"))
+                .singleElement()
                 .satisfies(f -> assertThat(f.inside())
-                        .isEqualTo("no place satisfies every rule while the other joints stay; or the joint of lift 1"
-                                + " at -0.17 ft or 0.17 ft"));
+                        .isEqualTo("this joint at 12 ft with the joint of lift 1 moved from 12 ft to 11.83 ft or"
+                                + " 12.17 ft"));
     }
 
     @Test

@@ -61,13 +61,35 @@ class SheetCommandsTest {
         assertThat(june.out())
                 .contains("by night, 2026-06-03T21:30:00-06:00")
                 .contains(" surface                 at least 45 °F")
-                .contains(" planned thickness       at most 0.30 ft")
+                .contains(" planned thickness       at most 0.30 ft (3.6 in) [")
                 .contains(" mix at the plant        at most 325 °F")
                 .contains(" joint, from one below   2 to 6 in")
                 .contains(" water in the tack       at most 100 %")
                 .contains("The contract's own edition governs.")
                 .doesNotContain("not on these dates");
         assertThat(october.out()).contains("not on these dates").contains("by day, 2026-10-01T10:00:00-06:00");
+    }
+
+    @Test
+    void aJobWithoutALiftHasNoLimitsYet() throws IOException {
+        String text = Files.readString(job.resolve("job.json"));
+        Files.writeString(job.resolve("job.json"), without(without(text, "lifts"), "pulls"));
+
+        Said said = said("limits", job.toString());
+
+        assertThat(said.exit()).as(said.err()).isZero();
+        assertThat(said.out()).contains("no lift or no mix in the job yet").doesNotContain("where they come from");
+    }
+
+    @Test
+    void limitsAsJsonHoldTheSameCases() {
+        Said said = said("limits", job.toString(), "--format", "json", "--mix", "12.5-70A", "--lift", "2");
+
+        assertThat(said.exit()).isZero();
+        assertThat(said.out())
+                .startsWith("{")
+                .contains("\"form\" : \"screedbook limits 1\"", "\"low_degF\" : 270", "\"clause\" : \"practice PG 70\"")
+                .contains("\"light\" : \"day\"", "\"light\" : \"night\"");
     }
 
     @Test
@@ -223,6 +245,12 @@ class SheetCommandsTest {
                                 + ":3: no row of Town 2024 5.1 for surface at a thickness of 1.91 in; right would be a row for"
                                 + " it; prints-nothing where the printed table has a gap, sets-no-limit where it means none\n"
                                 + "screedbook sheets: a sheet cannot be used while lines stand in its way\n");
+    }
+
+    /** A list of the job file without what is in it. */
+    private static String without(String text, String list) {
+        int from = text.indexOf("\"" + list + "\": [");
+        return text.substring(0, from) + "\"" + list + "\": [\n  " + text.substring(text.indexOf("],\n", from));
     }
 
     private Said copyOfPractice() {

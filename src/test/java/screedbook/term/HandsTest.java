@@ -3,22 +3,37 @@ package screedbook.term;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import screedbook.calc.RandomNumber;
 import screedbook.check.Finding;
 import screedbook.desk.Effect;
 import screedbook.desk.Msg;
 import screedbook.diary.JobFolder;
+import screedbook.diary.Verify;
+import screedbook.entry.Aside;
+import screedbook.entry.Closing;
+import screedbook.entry.Draw;
+import screedbook.entry.Entry;
+import screedbook.entry.Fields;
+import screedbook.entry.Note;
 import screedbook.entry.ShiftId;
+import screedbook.entry.Source;
 import screedbook.entry.Standing;
+import screedbook.entry.Ticket;
+import screedbook.entry.Unwritten;
 import screedbook.shelf.Shelf;
 import screedbook.shelf.ShiftFile;
 
@@ -46,6 +61,87 @@ class HandsTest {
         return (Msg.Opened) told.get(0);
     }
 
+    /** What the desk is told when it wants these done, one after the other. */
+    private List<Msg> told(String clock, Effect... wanted) {
+        OffsetDateTime now = OffsetDateTime.parse(clock);
+        Hands hands = new Hands(folder, "paver", "screedbook", Clock.fixed(now.toInstant(), now.getOffset()));
+        List<Msg> told = Collections.synchronizedList(new ArrayList<>());
+        for (Effect each : wanted) {
+            hands.carryOut(each, told::add);
+        }
+        hands.goodbye();
+        return told;
+    }
+
+    private static Effect write(Entry entry) {
+        return new Effect.Write(List.of(new Unwritten(null, "AB", Source.LIVE, entry, Aside.NONE)));
+    }
+
+    private static Note note(String text) {
+        return new Note(null, text, null, null, null, null, null);
+    }
+
+    private static Closing closing() {
+        return new Closing(
+                new Closing.Theirs(null, null, null, Closing.Agreed.NOT_PRESENT, null),
+                null,
+                null,
+                null,
+                null,
+                null,
+                null);
+    }
+
+    private List<String> files(String of) throws IOException {
+        try (Stream<Path> files = Files.list(folder.resolve(of))) {
+            return files.map(f -> f.getFileName().toString()).sorted().toList();
+        }
+    }
+
+    @Test
+    void aClosedShiftIsOpenedAndLeftWithoutATraceUntilALineIsWrittenBehindTheClose() throws IOException {
+        told("2026-06-03T07:00:00-06:00", new Effect.Open(SHIFT, "AB", true), write(note("a")), write(closing()));
+        List<String> before = files("diary");
+        assertThat(before).contains("2026-06-03-day.paver.jsonl").doesNotContain("2026-06-03-day.paver.r2.jsonl");
+        assertThat(files("days")).containsExactly("2026-06-03-day.csv", "2026-06-03-day.txt");
+
+        told("2026-06-03T08:00:00-06:00", new Effect.Open(SHIFT, "AB", false));
+        assertThat(files("diary")).isEqualTo(before);
+
+        List<Msg> late = told("2026-06-03T09:00:00-06:00", new Effect.Open(SHIFT, "AB", false), write(note("late")));
+        assertThat(late.get(1)).isInstanceOf(Msg.Wrote.class);
+        assertThat(files("diary")).contains("2026-06-03-day.paver.r2.jsonl");
+        assertThat(files("days")).contains("2026-06-03-day.r2.txt");
+        assertThat(Verify.of(JobFolder.at(folder)).sound()).isTrue();
+    }
+
+    @Test
+    @DisplayName("98: a shift of a newer format is looked at and not written")
+    void aShiftOfANewerFormatIsLookedAtAndNotWritten() throws IOException {
+        told("2026-06-03T07:00:00-06:00", new Effect.Open(SHIFT, "AB", true));
+        Path diary = folder.resolve("diary").resolve("2026-06-03-day.paver.jsonl");
+        String text = Files.readString(diary).replace("\"format\":1", "\"format\":2");
+        Files.writeString(diary, text);
+
+        List<Msg> told = told("2026-06-03T08:00:00-06:00", new Effect.Open(SHIFT, "AB", false), write(note("a")));
+
+        assertThat(((Msg.Opened) told.get(0)).writable()).isFalse();
+        assertThat(((Msg.Opened) told.get(0)).said()).contains("newer program (format 2)");
+        assertThat(told.get(1)).isInstanceOf(Msg.Refused.class);
+        assertThat(Files.readString(diary)).isEqualTo(text);
+    }
+
+    @Test
+    void aShiftWhoseOpeningCannotBeWrittenIsNotWritten() throws IOException {
+        Files.writeString(folder.resolve("job.json"), "{\"id\": 3}");
+
+        List<Msg> told = told("2026-06-03T07:00:00-06:00", new Effect.Open(SHIFT, "AB", true), write(note("a")));
+
+        assertThat(((Msg.Opened) told.get(0)).writable()).isFalse();
+        assertThat(((Msg.Opened) told.get(0)).said()).contains("job.json cannot be read");
+        assertThat(told.get(1)).isInstanceOf(Msg.Refused.class);
+    }
+
     private List<Standing<screedbook.entry.Clock>> clocks() {
         return Shelf.at(folder).shift(SHIFT).day().standing(screedbook.entry.Clock.class);
     }
@@ -69,5 +165,51 @@ class HandsTest {
         assertThat(file.read().damages()).isEmpty();
         assertThat(file.day().all().get(0).line().keyed().toInstant())
                 .isEqualTo(OffsetDateTime.parse("2026-06-03T07:00:00-06:00").toInstant());
+    }
+
+    /** A load of 100.5 T fills a lot of 100 T: its seed is told after its hash, and the next lot begins. */
+    @Test
+    void aLoadBringsTheLinesOfItsRandomPlaces() throws IOException {
+        Path file = folder.resolve("job.json");
+        String text = Files.readString(file);
+        assertThat(text).contains("\"lots\": {");
+        Files.writeString(
+                file,
+                text.replaceAll(
+                        "\"lots\": \\{[^}]*}",
+                        "\"lots\": {\"lot_ston\": 100, \"sublot_ston\": 50, \"random_by\": \"tons\", \"draws\": 2}"));
+        OffsetDateTime now = OffsetDateTime.parse("2026-06-03T07:00:00-06:00");
+        Hands hands = new Hands(folder, "paver", "screedbook", Clock.fixed(now.toInstant(), now.getOffset()));
+        List<Msg> told = Collections.synchronizedList(new ArrayList<>());
+        hands.carryOut(new Effect.Open(SHIFT, "AB", true), told::add);
+        hands.carryOut(new Effect.Write(List.of(load(now))), told::add);
+        hands.goodbye();
+
+        assertThat(told.get(1)).isInstanceOf(Msg.Wrote.class);
+        assertThat(((Msg.Wrote) told.get(1)).said()).contains("random place: lot 1 sublot 2");
+        List<Draw> draws = Shelf.at(folder).shift(SHIFT).day().standing(Draw.class).stream()
+                .map(Standing::entry)
+                .toList();
+        assertThat(draws)
+                .extracting(d -> d.step() + " " + d.lot())
+                .containsExactly("BEGUN 1", "REACHED 1", "REACHED 1", "REACHED 1", "REACHED 1", "CLOSED 1", "BEGUN 2");
+        assertThat(RandomNumber.sha256(draws.get(5).seed()))
+                .isEqualTo(draws.get(0).begun().seedSha256());
+        String next = draws.get(6).begun().seedSha256();
+        String kept = JobFolder.at(folder).seed(next).orElseThrow();
+        assertThat(kept).matches("[0-9a-f]{32}");
+        assertThat(RandomNumber.sha256(kept)).isEqualTo(next);
+        assertThat(Files.readString(diary())).doesNotContain(kept);
+        assertThat(Shelf.at(folder).shift(SHIFT).read().damages()).isEmpty();
+    }
+
+    private Path diary() {
+        return folder.resolve("diary").resolve(SHIFT + ".paver.jsonl");
+    }
+
+    private static Unwritten load(OffsetDateTime now) {
+        Map<String, Object> values = Map.of("number", "1", "mix", "12.5-70A", "net_ston", new BigDecimal("100.5"));
+        Ticket ticket = Fields.build(Ticket.class, values).value();
+        return new Unwritten(now, "AB", Source.LIVE, ticket, Aside.NONE);
     }
 }
