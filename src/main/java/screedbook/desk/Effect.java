@@ -41,6 +41,9 @@ public sealed interface Effect {
     /** Write the job's files anew and accept the job as its next revision. */
     record WriteJobSheet(Msg.JobSheet sheet, String who, String why) implements Effect {}
 
+    /** Save the pre-paving sheet of the job as it is on the disk. */
+    record PrintPlan() implements Effect {}
+
     /** Leave the shift: let go of its files. */
     record Leave() implements Effect {}
 }

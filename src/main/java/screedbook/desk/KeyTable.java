@@ -72,7 +72,7 @@ public final class KeyTable {
             case START -> start(rows);
             case SHIFT -> shift(rows);
             case FORM -> form(rows);
-            case SHEET, PLAN, ITEMS, ITEM, REASON, CHANGES -> SheetTable.rows(rows);
+            case SHEET, PLAN, DRAWN, NUMBERS, ITEMS, ITEM, REASON, CHANGES -> SheetTable.rows(rows);
             default -> lists(rows);
         }
         return rows.stream().filter(r -> r.place() == place).toList();

@@ -113,9 +113,13 @@ final class ListView {
     }
 
     private static List<Row> figures(Model model) {
+        return figures(model.shift().totals().sections());
+    }
+
+    static List<Row> figures(List<Section> sections) {
         List<Row> rows = new ArrayList<>();
         int index = 0;
-        for (Section section : model.shift().totals().sections()) {
+        for (Section section : sections) {
             rows.add(Row.head(section.heading()));
             for (Figure figure : section.figures()) {
                 rows.add(new Row("  " + pad(figure.label(), 44) + figure.text(), Style.PLAIN, index++));

@@ -16,6 +16,8 @@ public enum Place {
     FOLDER("another folder"),
     SHEET("the job sheet"),
     PLAN("findings of the plan"),
+    DRAWN("the plan drawn"),
+    NUMBERS("numbers of the plan"),
     ITEMS("a list of the job sheet"),
     ITEM("a part of the job sheet"),
     REASON("why the sheet is written"),

@@ -3,6 +3,7 @@ package screedbook.desk;
 import java.util.List;
 import screedbook.entry.Kind;
 import screedbook.entry.Ref;
+import screedbook.tally.Section;
 
 /** A screen that one can be on; they lie on each other and Esc takes the top one away. */
 public sealed interface Screen {
@@ -47,6 +48,12 @@ public sealed interface Screen {
 
     /** What the limit sheet says of the plan. */
     record PlanFound(Walk walk) implements Screen {}
+
+    /** The plan as pictures. */
+    record PlanDrawn(List<String> lines, int top) implements Screen {}
+
+    /** What the plan comes to: tons, tack, trucks, each with its working. */
+    record PlanSums(List<Section> sections, Walk walk) implements Screen {}
 
     /** A list of the job sheet. */
     record Items(List<Object> path, Walk walk) implements Screen {}
@@ -110,6 +117,12 @@ public sealed interface Screen {
         }
         if (this instanceof PlanFound) {
             return Place.PLAN;
+        }
+        if (this instanceof PlanDrawn) {
+            return Place.DRAWN;
+        }
+        if (this instanceof PlanSums) {
+            return Place.NUMBERS;
         }
         if (this instanceof Items) {
             return Place.ITEMS;

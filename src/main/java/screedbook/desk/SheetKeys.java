@@ -4,13 +4,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import screedbook.check.Finding;
+import screedbook.check.PlanFigures;
 import screedbook.entry.Field;
 import screedbook.entry.Moment;
 import screedbook.job.Agreed;
+import screedbook.job.Job;
 import screedbook.job.JobChanges;
 import screedbook.job.JobReading;
 import screedbook.job.Revision;
+import screedbook.spec.SpecSheet;
+import screedbook.tally.Figure;
 
 /** What the keys do on the job sheet. */
 final class SheetKeys {
@@ -307,10 +312,7 @@ final class SheetKeys {
     }
 
     static Step findings(Model model) {
-        if (model.sheet().job().isEmpty()) {
-            return Step.of(model.say("the plan is looked at when nothing is missing or wrong: t tells"));
-        }
-        return Step.of(model.push(new Screen.PlanFound(Walk.FIRST)));
+        return planned(model, (job, limits) -> new Screen.PlanFound(Walk.FIRST));
     }
 
     static Step working(Model model) {
@@ -322,6 +324,50 @@ final class SheetKeys {
         Finding f = all.get(at);
         String title = f.sort().text() + ": " + f.seen();
         return Step.of(model.push(new Screen.Worked(title, ListKeys.findingLines(f), List.of(), Walk.NOWHERE, 0)));
+    }
+
+    /** The sheet that the plan is looked at by; empty, with the reason said, where there is none or the plan is not whole. */
+    private static Step planned(Model model, BiFunction<Job, SpecSheet, Screen> screen) {
+        Sheet sheet = model.sheet();
+        if (sheet.job().isEmpty()) {
+            return Step.of(model.say("the plan is looked at when nothing is missing or wrong: t tells"));
+        }
+        Job job = sheet.job().get();
+        SpecSheet limits = sheet.read().sheets().get(job.sheet());
+        return limits == null
+                ? Step.of(model.say("no limit sheet " + job.sheet() + " can be read"))
+                : Step.of(model.push(screen.apply(job, limits)));
+    }
+
+    static Step drawn(Model model) {
+        return planned(model, (job, limits) -> new Screen.PlanDrawn(PlanDrawing.lines(job, limits), 0));
+    }
+
+    static Step numbers(Model model) {
+        return planned(model, (job, limits) -> new Screen.PlanSums(PlanFigures.of(job, limits), Walk.FIRST));
+    }
+
+    static List<Figure> figures(Screen.PlanSums sums) {
+        return sums.sections().stream().flatMap(s -> s.figures().stream()).toList();
+    }
+
+    static Step figure(Model model) {
+        Screen.PlanSums sums = (Screen.PlanSums) model.top();
+        List<Figure> all = figures(sums);
+        int at = sums.walk().at();
+        if (at < 0 || at >= all.size()) {
+            return Step.of(model);
+        }
+        Figure figure = all.get(at);
+        String title = figure.label() + "  " + figure.text();
+        return Step.of(model.push(new Screen.Worked(title, ListKeys.workingLines(figure), List.of(), Walk.NOWHERE, 0)));
+    }
+
+    /** The page tells of what is written; what is only typed is not on it. */
+    static Step print(Model model) {
+        return model.sheet().touched()
+                ? Step.of(model.alert("the page tells of what is written: w first"))
+                : Step.of(model.say("saving the page"), new Effect.PrintPlan());
     }
 
     private static Step write(Model model) {
@@ -394,7 +440,6 @@ final class SheetKeys {
     }
 
     static Step scroll(Model model, Key key) {
-        Screen.Changes changes = (Screen.Changes) model.top();
         int page = Math.max(1, model.height() - 6);
         int by = switch (key.code()) {
             case UP -> -1;
@@ -402,6 +447,10 @@ final class SheetKeys {
             case PAGE_UP -> -page;
             default -> page;
         };
+        if (model.top() instanceof Screen.PlanDrawn drawn) {
+            return Step.of(model.top(new Screen.PlanDrawn(drawn.lines(), Math.max(0, drawn.top() + by))));
+        }
+        Screen.Changes changes = (Screen.Changes) model.top();
         return Step.of(model.top(new Screen.Changes(
                 changes.later(), changes.earlier(), changes.lines(), Math.max(0, changes.top() + by))));
     }

@@ -9,6 +9,8 @@ final class SheetTable {
     static void rows(List<KeyTable.Row> to) {
         sheet(to);
         plan(to);
+        drawn(to);
+        numbers(to);
         items(to);
         item(to);
         reason(to);
@@ -54,6 +56,27 @@ final class SheetTable {
                 (m, k) -> SheetKeys.changes(m)));
         to.add(KeyTable.row(
                 p,
+                "p",
+                "print",
+                "save the pre-paving sheet of what is written under plan/",
+                KeyTable.c("p"),
+                (m, k) -> SheetKeys.print(m)));
+        to.add(KeyTable.row(
+                p,
+                "y",
+                "numbers",
+                "tons, tack, trucks and the last load, each with its working",
+                KeyTable.c("y"),
+                (m, k) -> SheetKeys.numbers(m)));
+        to.add(KeyTable.row(
+                p,
+                "c",
+                "drawn",
+                "the road cut across, and the windows of target temperatures",
+                KeyTable.c("c"),
+                (m, k) -> SheetKeys.drawn(m)));
+        to.add(KeyTable.row(
+                p,
                 "r",
                 "",
                 "read the sheet from the disk again, giving up what was typed",
@@ -82,6 +105,37 @@ final class SheetTable {
         to.add(KeyTable.walk(p));
         to.add(KeyTable.help(p));
         to.add(KeyTable.esc(p));
+    }
+
+    private static void drawn(List<KeyTable.Row> to) {
+        Place p = Place.DRAWN;
+        to.add(scroll(p));
+        to.add(KeyTable.help(p));
+        to.add(KeyTable.esc(p));
+    }
+
+    private static void numbers(List<KeyTable.Row> to) {
+        Place p = Place.NUMBERS;
+        to.add(KeyTable.row(
+                p,
+                "Enter",
+                "working",
+                "how the figure came about",
+                KeyTable.code(Key.Code.ENTER),
+                (m, k) -> SheetKeys.figure(m)));
+        to.add(KeyTable.walk(p));
+        to.add(KeyTable.help(p));
+        to.add(KeyTable.esc(p));
+    }
+
+    private static KeyTable.Row scroll(Place p) {
+        return KeyTable.row(
+                p,
+                "Up Down",
+                "",
+                "move the text; Page keys likewise",
+                KeyTable.codes(Key.Code.UP, Key.Code.DOWN, Key.Code.PAGE_UP, Key.Code.PAGE_DOWN),
+                SheetKeys::scroll);
     }
 
     private static void items(List<KeyTable.Row> to) {
@@ -206,13 +260,7 @@ final class SheetTable {
                 "hold it against a newer revision",
                 KeyTable.c("+"),
                 (m, k) -> SheetKeys.other(m, 0, 1)));
-        to.add(KeyTable.row(
-                p,
-                "Up Down",
-                "",
-                "move the text; Page keys likewise",
-                KeyTable.codes(Key.Code.UP, Key.Code.DOWN, Key.Code.PAGE_UP, Key.Code.PAGE_DOWN),
-                SheetKeys::scroll));
+        to.add(scroll(p));
         to.add(KeyTable.help(p));
         to.add(KeyTable.esc(p));
     }

@@ -24,6 +24,10 @@ final class SheetView {
             parts(model.sheet(), parts.walk(), frame);
         } else if (screen instanceof Screen.PlanFound found) {
             found(model.sheet(), found.walk(), frame);
+        } else if (screen instanceof Screen.PlanDrawn drawn) {
+            drawn(drawn, frame);
+        } else if (screen instanceof Screen.PlanSums sums) {
+            numbers(sums, frame);
         } else if (screen instanceof Screen.Items items) {
             items(model.sheet(), items, frame);
         } else if (screen instanceof Screen.Item item) {
@@ -103,6 +107,22 @@ final class SheetView {
             rows.add(ListView.Row.text("nothing of the plan is marked"));
         }
         ListView.walked(frame, rows, walk);
+    }
+
+    private static void drawn(Screen.PlanDrawn drawn, Frame frame) {
+        int top = Math.min(drawn.top(), Math.max(0, drawn.lines().size() - frame.rows()));
+        for (int i = top; i < drawn.lines().size() && i - top < frame.rows(); i++) {
+            String line = Frame.cut(Shown.text(drawn.lines().get(i)), frame.width() - 2);
+            frame.pen().put(1, frame.top() + i - top, line, Style.PLAIN);
+        }
+    }
+
+    private static void numbers(Screen.PlanSums sums, Frame frame) {
+        List<ListView.Row> rows = sums.sections().isEmpty()
+                ? List.of(ListView.Row.text(
+                        "the plan comes to no numbers yet: stretches, rates and hauls are not settled"))
+                : ListView.figures(sums.sections());
+        ListView.walked(frame, rows, sums.walk());
     }
 
     /** Which revision it is, or what of it is not written yet. */

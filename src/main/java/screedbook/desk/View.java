@@ -39,7 +39,7 @@ public final class View {
 
     private static boolean sheet(Screen top) {
         return switch (top.place()) {
-            case SHEET, PLAN, ITEMS, ITEM, REASON, CHANGES -> true;
+            case SHEET, PLAN, DRAWN, NUMBERS, ITEMS, ITEM, REASON, CHANGES -> true;
             default -> false;
         };
     }

@@ -41,6 +41,10 @@ final class Walking {
         if (top instanceof Screen.PlanFound p) {
             return new Screen.PlanFound(p.walk().by(by, model.sheet().findings().size()));
         }
+        if (top instanceof Screen.PlanSums s) {
+            int figures = SheetKeys.figures(s).size();
+            return new Screen.PlanSums(s.sections(), s.walk().by(by, figures));
+        }
         if (top instanceof Screen.Items i) {
             return new Screen.Items(i.path(), i.walk().by(by, SheetKeys.rows(model.sheet(), i.path())));
         }

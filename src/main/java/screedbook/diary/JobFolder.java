@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -335,8 +336,9 @@ public final class JobFolder {
                     if (said instanceof Map<?, ?> ways) {
                         reached.put(
                                 who,
-                                ways.values().stream()
-                                        .map(String::valueOf)
+                                ways.entrySet().stream()
+                                        .filter(way -> !way.getKey().equals("name"))
+                                        .map(way -> String.valueOf(way.getValue()))
                                         .filter(way -> !way.isBlank())
                                         .collect(Collectors.joining(", ")));
                     }
@@ -465,6 +467,26 @@ public final class JobFolder {
 
     private Path seedFile(String sha256) {
         return diaries.get(0).resolve(sha256.substring(0, 16) + ".seed");
+    }
+
+    /**
+     * Keeps a pre-paving sheet under {@code plan/}. One that was saved is never changed: another one of the same day
+     * becomes its next revision.
+     *
+     * @return its file, also when the same one was there already
+     */
+    public Path savePlan(LocalDate day, String text) throws IOException {
+        byte[] page = text.getBytes(StandardCharsets.UTF_8);
+        for (int revision = 1; ; revision++) {
+            Path file = folder.resolve("plan").resolve(day + (revision == 1 ? "" : ".r" + revision) + ".txt");
+            Optional<byte[]> there = bytes(file);
+            if (there.isEmpty()) {
+                Folder.replace(file, page, FileChannel::open);
+            }
+            if (there.isEmpty() || Arrays.equals(there.get(), page)) {
+                return file;
+            }
+        }
     }
 
     /** Half-typed entries of a shift's book. */

@@ -125,6 +125,9 @@ final class Hands {
             post.accept(new SheetHands(shelf.folder(), clock)
                     .write(sheet, now(shelf.folder().job().job())));
             post.accept(list());
+        } else if (effect instanceof Effect.PrintPlan) {
+            post.accept(new SheetHands(shelf.folder(), clock)
+                    .print(now(shelf.folder().job().job()).toLocalDate()));
         } else if (effect instanceof Effect.Leave) {
             letGo();
         }

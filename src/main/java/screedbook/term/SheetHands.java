@@ -3,16 +3,23 @@ package screedbook.term;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import screedbook.desk.Effect;
 import screedbook.desk.Msg;
 import screedbook.diary.JobFolder;
+import screedbook.diary.JobRead;
 import screedbook.diary.JobSheet;
 import screedbook.diary.Rewritten;
+import screedbook.job.Job;
+import screedbook.report.PlanPage;
+import screedbook.shelf.PlanPapers;
+import screedbook.shelf.SheetNow;
 import screedbook.spec.SpecSheet;
 
 /** The job's files read and written for the job sheet at the desk. */
@@ -55,10 +62,7 @@ final class SheetHands {
         List<String> names = new ArrayList<>(SpecSheet.shippedNames());
         names.addAll(folder.sheetNames());
         for (String name : names) {
-            folder.sheet(name)
-                    .or(() -> SpecSheet.shippedBytes(name))
-                    .flatMap(bytes -> SpecSheet.read(name, bytes).sheet())
-                    .ifPresent(sheet -> sheets.put(name, sheet));
+            SheetNow.of(folder, name).flatMap(SheetNow::sheet).ifPresent(sheet -> sheets.put(name, sheet));
         }
         return sheets;
     }
@@ -71,6 +75,25 @@ final class SheetHands {
         offered.put("zone", clock.getZone().getId());
         offered.put("sheet", USUAL);
         return offered;
+    }
+
+    /** Saves the pre-paving sheet of the job as it is on the disk. */
+    Msg print(LocalDate day) {
+        JobRead read = folder.job();
+        if (read.job().isEmpty()) {
+            return new Msg.Refused(read.troubles().get(0).text());
+        }
+        Job job = read.job().get();
+        Optional<SpecSheet> sheet = SheetNow.of(folder, job.sheet()).flatMap(SheetNow::sheet);
+        if (sheet.isEmpty()) {
+            return new Msg.Refused("no limit sheet " + job.sheet() + " can be read");
+        }
+        try {
+            Path file = folder.savePlan(day, PlanPage.text(PlanPapers.of(folder, job, sheet.get())));
+            return new Msg.Said("page saved as " + folder.path().relativize(file));
+        } catch (IOException e) {
+            return new Msg.Refused("the page could not be saved: " + e.getMessage());
+        }
     }
 
     Msg write(Effect.WriteJobSheet write, OffsetDateTime now) {

@@ -148,6 +148,14 @@ final class Scenes {
                                 .keys("n")),
                 new Scene("sheet-plan", () -> SheetTest.sheet().keys("f")),
                 new Scene("sheet-plan-working", () -> SheetTest.sheet().keys("f<enter>")),
+                new Scene("sheet-drawn", () -> laned().keys("c")),
+                new Scene("sheet-drawn-end", () -> laned().keys("c<page_down>")),
+                new Scene("sheet-drawn-nothing", () -> bare().keys("c")),
+                new Scene("sheet-numbers", () -> laned().keys("y")),
+                new Scene("sheet-number-working", () -> laned().keys("y<enter>")),
+                new Scene("sheet-plan-outside", () -> laned().keys("f")),
+                new Scene("help-sheet-drawn", () -> laned().keys("c?")),
+                new Scene("help-sheet-numbers", () -> laned().keys("y?")),
                 new Scene("sheet-reason", () -> SheetTest.warmer().keys("w")),
                 new Scene("sheet-reason-missing", () -> SheetTest.warmer().keys("w<enter>")),
                 new Scene("sheet-changes", () -> SheetTest.warmer().keys("wthe plant asked<enter>d")),
@@ -179,6 +187,56 @@ final class Scenes {
     private static DeskRig newSheet() {
         DeskRig rig = new DeskRig();
         rig.paper.empty();
+        return rig.keys("1j");
+    }
+
+    /** A job with name, units and nothing else. */
+    private static DeskRig bare() {
+        return SheetTest.fill(SheetTest.fill(newSheet().keys("<enter>"), "name", "New road"), "units", "1")
+                .keys("<C-s>");
+    }
+
+    /** Two lanes, a joint in a wheel path, a haul that loses too much, a stretch to be paved. */
+    private static DeskRig laned() {
+        DeskRig rig = new DeskRig(
+                DeskRig.job(Map.of(
+                        "lane_lines",
+                        List.of(
+                                DeskRig.map("name", "left edge", "offset_ft", -12),
+                                DeskRig.map("name", "centre", "offset_ft", 0),
+                                DeskRig.map("name", "right edge", "offset_ft", 12)),
+                        "lifts",
+                        List.of(
+                                DeskRig.map(
+                                        "number",
+                                        1,
+                                        "layer",
+                                        "below-riding-surface",
+                                        "thickness_in",
+                                        2.5,
+                                        "mix",
+                                        "19-64"),
+                                DeskRig.map(
+                                        "number",
+                                        2,
+                                        "layer",
+                                        "riding-surface",
+                                        "thickness_in",
+                                        2.0,
+                                        "mix",
+                                        "12.5-70A")),
+                        "pulls",
+                        List.of(
+                                DeskRig.map("name", "A", "lift", 1, "left_ft", -12, "right_ft", 0.5),
+                                DeskRig.map("name", "B", "lift", 1, "left_ft", 0.5, "right_ft", 12),
+                                DeskRig.map("name", "A", "lift", 2, "left_ft", -12, "right_ft", -3),
+                                DeskRig.map("name", "B", "lift", 2, "left_ft", -3, "right_ft", 12)),
+                        "haul",
+                        List.of(DeskRig.map(
+                                "plant", "Quarry Road", "minutes_min", 40, "loss_dF", 12, "source", "guess")),
+                        "planned",
+                        List.of(DeskRig.map("pull", "A", "lift", 2, "from_sta", "12+00", "to_sta", "64+80")))),
+                DeskRig.practice());
         return rig.keys("1j");
     }
 

@@ -258,6 +258,31 @@ class SheetTest {
         assertThat(rig.paper.values().get("stationing")).isEqualTo(Map.of("begins_sta", "1+250"));
     }
 
+    @Test
+    void aHaulThatLosesTooMuchIsMarkedWithItsWorkingAndGoneWhenItIsMended() {
+        DeskRig rig = sheet();
+        part(rig, "haul").keys("nQu<enter>12<enter><enter>40<enter>12<enter><enter>guess<enter><esc>");
+        assertThat(rig.screen()).contains("of the plan: 1 outside");
+        rig.keys("f<enter>");
+        assertThat(rig.screen())
+                .contains("outside: 12.5-70A on lift 2 from Quarry Road")
+                .contains("working");
+        rig.keys("<esc><esc>c");
+        assertThat(rig.screen()).contains("12.5-70A on lift 2 from Quarry Road, 40 min: no target");
+        rig.keys("<esc>");
+        fill(part(rig, "haul").keys("<enter>"), "loss_dF", "5").keys("<C-s><esc>");
+        assertThat(rig.screen()).doesNotContain("outside");
+    }
+
+    @Test
+    void thePageIsOfWhatIsWrittenOnly() {
+        DeskRig rig = sheet().keys("p");
+        assertThat(rig.effects).hasAtLeastOneElementOfType(Effect.PrintPlan.class);
+        DeskRig typed = warmer().keys("p");
+        assertThat(typed.screen()).contains("the page tells of what is written: w first");
+        assertThat(typed.effects).noneMatch(e -> e instanceof Effect.PrintPlan);
+    }
+
     static List<Field> parts() {
         return Sheet.parts();
     }

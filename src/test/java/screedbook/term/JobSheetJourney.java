@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -124,6 +125,7 @@ class JobSheetJourney {
         plan();
         write("as agreed before paving", "revision 1 on disk");
         agreedOnDisk();
+        print();
         pave();
         revise();
     }
@@ -189,6 +191,22 @@ class JobSheetJourney {
                 .containsExactly(Map.of("initials", "RK", "name", "Robin Kell", "phone", "555-0107"));
         assertThat(Files.readString(folder.resolve("job.jsonl"))).doesNotContain("555-0107");
         assertThat(folder.resolve("README.txt")).exists();
+    }
+
+    /** The sheet that the meeting agrees on. */
+    private void print() throws Exception {
+        pane.type("p");
+        pane.waitFor("page saved as plan/");
+        try (Stream<Path> pages = Files.list(folder.resolve("plan"))) {
+            List<Path> all = pages.toList();
+            assertThat(all).hasSize(1);
+            assertThat(all.get(0).getFileName().toString()).matches("\\d{4}-\\d{2}-\\d{2}\\.txt");
+            assertThat(Files.readString(all.get(0)))
+                    .contains("Mill Road widening")
+                    .contains("job revision 1")
+                    .contains("12.5-70")
+                    .contains("555-0107");
+        }
     }
 
     private void pave() throws Exception {
