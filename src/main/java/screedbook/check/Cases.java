@@ -5,8 +5,11 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.OffsetDateTime;
 import java.time.ZonedDateTime;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import screedbook.calc.Sun;
 import screedbook.entry.Surface;
 import screedbook.entry.Tack;
@@ -138,16 +141,43 @@ public final class Cases {
 
     private static boolean bySun(Spot spot, Job.Night night, ZonedDateTime time) {
         Instant at = time.toInstant();
-        LocalDate date = time.toLocalDate();
-        double north = spot.north();
-        double east = spot.east();
-        Optional<Instant> rise =
-                Sun.rise(date, north, east).map(r -> r.minusSeconds(60L * minutes(night.beforeSunrise())));
-        Optional<Instant> set = Sun.set(date, north, east).map(s -> s.plusSeconds(60L * minutes(night.afterSunset())));
+        Optional<Instant> rise = rise(spot, night, time.toLocalDate());
+        Optional<Instant> set = set(spot, night, time.toLocalDate());
         if (rise.isEmpty() || set.isEmpty()) {
-            return !Sun.isUp(at, north, east);
+            return !Sun.isUp(at, spot.north(), spot.east());
         }
         return at.isBefore(rise.get()) || !at.isBefore(set.get());
+    }
+
+    /** Every time at which day or night may begin, on the dates of two times and on those beside them. */
+    static List<ZonedDateTime> changes(Job job, ZonedDateTime from, ZonedDateTime to) {
+        Job.Night night = job.night();
+        List<ZonedDateTime> changes = new ArrayList<>();
+        if (night == null) {
+            return changes;
+        }
+        from.toLocalDate().minusDays(1).datesUntil(to.toLocalDate().plusDays(2)).forEach(date -> {
+            changes.add(date.atStartOfDay(job.zone()));
+            if (night.sun() == YesNo.YES) {
+                spot(job)
+                        .ifPresent(spot -> Stream.of(rise(spot, night, date), set(spot, night, date))
+                                .flatMap(Optional::stream)
+                                .forEach(at -> changes.add(at.atZone(job.zone()))));
+            } else {
+                Stream.of(night.begins(), night.ends())
+                        .filter(Objects::nonNull)
+                        .forEach(hour -> changes.add(date.atTime(hour).atZone(job.zone())));
+            }
+        });
+        return changes;
+    }
+
+    private static Optional<Instant> rise(Spot spot, Job.Night night, LocalDate date) {
+        return Sun.rise(date, spot.north(), spot.east()).map(r -> r.minusSeconds(60L * minutes(night.beforeSunrise())));
+    }
+
+    private static Optional<Instant> set(Spot spot, Job.Night night, LocalDate date) {
+        return Sun.set(date, spot.north(), spot.east()).map(s -> s.plusSeconds(60L * minutes(night.afterSunset())));
     }
 
     private static int minutes(Integer noted) {

@@ -8,7 +8,8 @@ import screedbook.spec.SpecSheet;
 
 /** A plan and the sheet chosen for it give the findings of the plan; they speak of no entry and have no answers. */
 public final class PlanFindings {
-    private static final List<PlanRule> ALL = Stream.of(LiftPlan.ALL, JointPlan.ALL, HeatPlan.ALL, SurfacePlan.ALL)
+    private static final List<PlanRule> ALL = Stream.of(
+                    LiftPlan.ALL, JointPlan.ALL, HeatPlan.ALL, SurfacePlan.ALL, WorkPlan.ALL)
             .flatMap(List::stream)
             .toList();
 

@@ -7,6 +7,7 @@ import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeSet;
 import screedbook.calc.Sun;
 import screedbook.job.Job;
 import screedbook.job.Planning;
@@ -34,13 +35,11 @@ public record PlannedNight(
             Optional<ZonedDateTime> set,
             Optional<ZonedDateTime> dusk) {}
 
-    /** From one minute to another. */
+    /** From one time to another. */
     public record Spell(ZonedDateTime from, ZonedDateTime to) {}
 
     /** The most days of one period that are looked at. */
     private static final int MOST = 400;
-
-    private static final int HALF_A_MINUTE = 30;
 
     /** Every planned day, in the order of the periods. */
     public static List<PlannedNight> all(Job job) {
@@ -81,16 +80,20 @@ public record PlannedNight(
         return time.map(t -> t.atZone(job.zone()));
     }
 
-    /** Looked at minute by minute; where the light changes, to the nearest one. */
+    /** Between two times at which the light may change it stays as it is. */
     private static List<Spell> spells(Job job, ZonedDateTime begins, ZonedDateTime ends) {
+        TreeSet<ZonedDateTime> times = new TreeSet<>(Cases.changes(job, begins, ends).stream()
+                .filter(at -> at.isAfter(begins) && at.isBefore(ends))
+                .toList());
+        times.add(begins);
         List<Spell> spells = new ArrayList<>();
-        ZonedDateTime since = dark(job, begins) ? begins : null;
-        for (ZonedDateTime at = begins.plusMinutes(1); at.isBefore(ends); at = at.plusMinutes(1)) {
-            boolean dark = dark(job, at);
+        ZonedDateTime since = null;
+        for (ZonedDateTime at : times) {
+            boolean dark = Cases.light(job, at).filter("night"::equals).isPresent();
             if (dark && since == null) {
-                since = change(job, at);
+                since = at;
             } else if (!dark && since != null) {
-                spells.add(new Spell(since, change(job, at)));
+                spells.add(new Spell(since, at));
                 since = null;
             }
         }
@@ -98,15 +101,5 @@ public record PlannedNight(
             spells.add(new Spell(since, ends));
         }
         return List.copyOf(spells);
-    }
-
-    private static boolean dark(Job job, ZonedDateTime at) {
-        return Cases.light(job, at).filter("night"::equals).isPresent();
-    }
-
-    /** The change in the minute before a time: at that time, or a minute earlier where that is nearer. */
-    private static ZonedDateTime change(Job job, ZonedDateTime at) {
-        boolean early = dark(job, at.minusSeconds(HALF_A_MINUTE)) == dark(job, at);
-        return early ? at.minusMinutes(1) : at;
     }
 }

@@ -65,10 +65,11 @@ final class SurfacePlan {
 
     private static List<Mark> silent(Job job, SpecSheet sheet) {
         List<Mark> marks = new ArrayList<>();
+        List<String> lights = lights(job);
         for (Job.Lift lift : job.lifts()) {
             List<String> open = new ArrayList<>();
             List<String> why = new ArrayList<>();
-            for (String light : lights(job)) {
+            for (String light : lights) {
                 Bounds bounds = Bounds.of(sheet, Quantity.SURFACE, at(job, lift, light));
                 if (bounds.noLimit()) {
                     open.add("by " + light);

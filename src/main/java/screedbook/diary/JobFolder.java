@@ -15,9 +15,11 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import screedbook.entry.Aside;
 import screedbook.entry.Damage;
 import screedbook.entry.Day;
@@ -336,9 +338,10 @@ public final class JobFolder {
                     if (said instanceof Map<?, ?> ways) {
                         reached.put(
                                 who,
-                                ways.entrySet().stream()
-                                        .filter(way -> !way.getKey().equals("name"))
-                                        .map(way -> String.valueOf(way.getValue()))
+                                Stream.of("phone", "mail", "address")
+                                        .map(ways::get)
+                                        .filter(Objects::nonNull)
+                                        .map(String::valueOf)
                                         .filter(way -> !way.isBlank())
                                         .collect(Collectors.joining(", ")));
                     }

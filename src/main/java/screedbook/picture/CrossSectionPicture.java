@@ -54,7 +54,7 @@ public final class CrossSectionPicture {
 
     private static String lanes(CrossSection road, Ruler ruler) {
         char[] row = ruler.row("lanes");
-        road.paths().forEach(path -> ruler.fill(row, path.from(), path.to(), '='));
+        road.paths().forEach(path -> ruler.fillBetween(row, path.from(), path.to(), '='));
         road.lines().forEach(line -> ruler.put(row, line.at(), '|'));
         return new String(row);
     }

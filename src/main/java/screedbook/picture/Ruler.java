@@ -25,11 +25,12 @@ final class Ruler {
     }
 
     int column(BigDecimal at) {
+        return column(at, RoundingMode.HALF_UP);
+    }
+
+    private int column(BigDecimal at, RoundingMode rounding) {
         BigDecimal room = BigDecimal.valueOf(Math.max(0, width - margin - 1));
-        int column = at.subtract(low)
-                .multiply(room)
-                .divide(span, 0, RoundingMode.HALF_UP)
-                .intValue();
+        int column = at.subtract(low).multiply(room).divide(span, 0, rounding).intValue();
         return margin + Math.min(Math.max(column, 0), room.intValue());
     }
 
@@ -44,6 +45,18 @@ final class Ruler {
 
     void fill(char[] row, BigDecimal from, BigDecimal to, char sign) {
         for (int i = column(from); i <= column(to) && i < width; i++) {
+            row[i] = sign;
+        }
+    }
+
+    /** Only columns that lie between two places; the nearest one where none does. */
+    void fillBetween(char[] row, BigDecimal from, BigDecimal to, char sign) {
+        int first = column(from, RoundingMode.CEILING);
+        int last = column(to, RoundingMode.FLOOR);
+        if (first > last) {
+            put(row, from, sign);
+        }
+        for (int i = first; i <= last && i < width; i++) {
             row[i] = sign;
         }
     }

@@ -11,6 +11,8 @@ import screedbook.entry.Instrument;
 import screedbook.entry.Person;
 import screedbook.job.Job;
 import screedbook.job.Planning;
+import screedbook.tally.Figure;
+import screedbook.tally.Section;
 
 /** The pre-paving sheet: what a meeting agrees on, as plain text, 80 columns wide. */
 public final class PlanPage {
@@ -47,6 +49,7 @@ public final class PlanPage {
         parts.targets();
         parts.surface();
         parts.days();
+        figures();
         checks();
         instruments();
         people();
@@ -97,6 +100,19 @@ public final class PlanPage {
             String date = each.date() == null ? "no date" : each.date().toString();
             String who = each.who() == null ? "nobody is named" : each.who();
             leaf.say(1, date + "  " + each.what() + " (" + who + ")");
+        }
+    }
+
+    /** Each figure with the sentence that leads to it. */
+    private void figures() {
+        for (Section section : paper.figures()) {
+            leaf.heading(section.heading());
+            for (Figure each : section.figures()) {
+                leaf.say(1, each.label() + ": " + each.text());
+                leaf.say(4, each.working().formula());
+                leaf.say(4, String.join("; ", each.working().put()));
+                leaf.say(4, "source: " + each.working().source());
+            }
         }
     }
 

@@ -1,6 +1,7 @@
 package screedbook.shelf;
 
 import java.util.List;
+import screedbook.check.PlanFigures;
 import screedbook.check.PlanFindings;
 import screedbook.diary.JobFolder;
 import screedbook.job.Agreed;
@@ -13,7 +14,13 @@ public final class PlanPapers {
     private PlanPapers() {}
 
     public static PlanPaper of(JobFolder folder, Job job, SpecSheet sheet) {
-        return new PlanPaper(job, standing(folder, job), sheet, PlanFindings.of(job, sheet), folder.reached());
+        return new PlanPaper(
+                job,
+                standing(folder, job),
+                sheet,
+                PlanFindings.of(job, sheet),
+                PlanFigures.of(job, sheet),
+                folder.reached());
     }
 
     private static String standing(JobFolder folder, Job job) {

@@ -250,7 +250,11 @@ class PlanFindingsTest {
                         "plan-surface-silent",
                         "plan-thermal",
                         "plan-night",
-                        "plan-dates");
+                        "plan-dates",
+                        "plan-tack-target",
+                        "plan-paver-speed",
+                        "plan-in-date",
+                        "plan-work-unsettled");
     }
 
     /** Ohio CMS 2010, 401.06: polymer surface courses not after 1 November; read. */
@@ -280,5 +284,63 @@ class PlanFindingsTest {
                     assertThat(f.clause()).isNotBlank();
                     assertThat(f.inside()).isNotBlank();
                 });
+    }
+
+    /**
+     * NCF relation, NAVEDTRA 14080 (read): 200 t an hour, 12 ft, 2 in, 146 lb/ft3 need 22.83 ft/min; own arithmetic from
+     * it for the rest.
+     */
+    @ParameterizedTest
+    @CsvSource({"22, 1", "22.84, 0", "23, 0"})
+    void aPaverThatMayNotGoAsFastAsThePlantMakesIsFound(String most, int found) {
+        PlannedJob plan = PlannedJob.plan()
+                .with(
+                        "lifts",
+                        List.of(PlannedJob.object(
+                                "number", "2", "layer", "riding-surface", "thickness_in", "2", "mix", "M")))
+                .with("mixes", List.of(PlannedJob.object("name", "M", "unit_weight_lb_ft3", "146")))
+                .with("pulls", List.of(PlannedJob.object("name", "A", "lift", "2", "left_ft", "-12", "right_ft", "0")))
+                .with("production", PlannedJob.object("plant_rate_ston", "200", "paver_speed_ft_min", most));
+
+        assertThat(plan.findings("practice", "plan-paver-speed")).hasSize(found).allSatisfy(f -> {
+            assertThat(f.seen()).contains("22.8 ft/min");
+            assertThat(f.limit()).isEqualTo("at most 22 ft/min");
+        });
+    }
+
+    @Test
+    void aCertificateThatEndsBeforeTheLastPlannedDayIsWorthALook() {
+        PlannedJob plan =
+                PlannedJob.plan().with("work", List.of(PlannedJob.object("from", "2026-12-01", "to", "2027-01-01")));
+
+        assertThat(plan.findings("practice", "plan-in-date"))
+                .extracting(Finding::seen)
+                .contains(
+                        "the scale certificate of Quarry is good until 2026-12-31, the last planned day is 2027-01-01");
+        assertThat(plan.with("work", List.of(PlannedJob.object("from", "2026-12-01", "to", "2026-12-31")))
+                        .findings("practice", "plan-in-date"))
+                .isEmpty();
+    }
+
+    /** Florida DOT 300-8.4, Table 300-1 (2010, read): at least 0.02 on new asphalt; whether it holds depends on more. */
+    @Test
+    void aTackRateBelowThatOfTheSheetIsFound() {
+        PlannedJob plan = PlannedJob.plan()
+                .with(
+                        "tack_targets",
+                        List.of(PlannedJob.object("surface", "new", "basis", "applied", "rate_gal_yd2", "0.01")));
+
+        assertThat(plan.findings("florida-300-330-334", "plan-tack-target"))
+                .extracting(Finding::seen)
+                .contains("the applied tack rate agreed on new is 0.010 gal/yd²");
+        assertThat(plan.findings("practice", "plan-tack-target")).isEmpty();
+    }
+
+    @Test
+    void whatFiguresDependOnAndTheJobDoesNotSettleIsTold() {
+        assertThat(PlannedJob.plan().findings("practice", "plan-work-unsettled"))
+                .singleElement()
+                .satisfies(f ->
+                        assertThat(f.seen()).contains("work, the planned days").contains("cutoff"));
     }
 }

@@ -5,8 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -76,6 +79,41 @@ class SurfaceMinimumTest {
             assertThat(spell.from().toLocalTime()).isEqualTo(LocalTime.of(20, 0));
             assertThat(spell.to().toLocalTime()).isEqualTo(LocalTime.of(6, 0));
             assertThat(spell.to().toLocalDate()).isEqualTo(LocalDate.of(2026, 6, 4));
+        });
+    }
+
+    static Stream<PlannedJob> nights() {
+        return Stream.of(
+                PlannedJob.plan(),
+                PlannedJob.plan().with("night", PlannedJob.object("begins", "01:00", "ends", "05:00")),
+                PlannedJob.plan()
+                        .with("place", PlannedJob.object("latitude", "40.35", "longitude", "-105.10"))
+                        .with("night", PlannedJob.object("sun", "yes", "after_sunset", "30", "before_sunrise", "-15")),
+                PlannedJob.plan()
+                        .with("place", PlannedJob.object("latitude", "70.0", "longitude", "-105.10"))
+                        .with("night", PlannedJob.object("sun", "yes", "after_sunset", "0", "before_sunrise", "0")));
+    }
+
+    /** A year with both changes of the clock, every tenth night; each minute of each looked at by itself. */
+    @ParameterizedTest
+    @MethodSource("nights")
+    void theNightHoursAreThoseOfEveryMinuteLookedAtByItself(PlannedJob plan) {
+        List<Object> work = new ArrayList<>();
+        for (LocalDate date = LocalDate.of(2026, 3, 7); date.getYear() == 2026; date = date.plusDays(10)) {
+            work.add(PlannedJob.object(
+                    "from", date.toString(), "to", date.toString(), "begins", "17:10", "ends", "08:20"));
+        }
+        work.add(PlannedJob.object("from", "2026-10-31", "to", "2026-11-01", "begins", "17:10", "ends", "08:20"));
+        Job job = plan.with("work", work).job();
+
+        assertThat(PlannedNight.all(job)).hasSize(32).allSatisfy(day -> {
+            for (ZonedDateTime at = day.begins(); at.isBefore(day.ends()); at = at.plusMinutes(1)) {
+                ZonedDateTime now = at;
+                boolean told = day.night().stream().anyMatch(s -> !now.isBefore(s.from()) && now.isBefore(s.to()));
+                assertThat(told ? "night" : "day")
+                        .as(now.toString())
+                        .isEqualTo(Cases.light(job, now).orElseThrow());
+            }
         });
     }
 

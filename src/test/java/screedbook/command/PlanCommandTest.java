@@ -88,7 +88,7 @@ class PlanCommandTest {
     void aPhoneOfSomebodyWhoIsNotOnTheJobIsNotPrinted() throws IOException {
         Files.writeString(folder.resolve("people.json"), "{\"XX\": {\"phone\": \"555 0199\"}}");
 
-        assertThat(plan().out()).doesNotContain("555");
+        assertThat(plan().out()).doesNotContain("0199");
     }
 
     @Test

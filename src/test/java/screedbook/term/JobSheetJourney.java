@@ -120,7 +120,7 @@ class JobSheetJourney {
         pane.waitFor("lower case letters, digits and dashes");
         answer("", "Mill Road widening", "", "", "", "", "us");
         pane.strike("C-s");
-        pane.waitFor("of the plan: 1 missing; f tells");
+        pane.waitFor("missing; f tells");
         agree();
         plan();
         write("as agreed before paving", "revision 1 on disk");
