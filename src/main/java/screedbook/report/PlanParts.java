@@ -43,7 +43,7 @@ final class PlanParts {
     }
 
     void lifts() {
-        leaf.heading("Lifts, the lowest first");
+        leaf.heading(job.lifts().isEmpty() ? "Lifts: none are settled" : "Lifts, the lowest first");
         job.lifts().stream()
                 .sorted(java.util.Comparator.comparing(Job.Lift::number))
                 .forEach(this::lift);

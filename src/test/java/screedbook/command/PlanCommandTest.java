@@ -128,4 +128,21 @@ class PlanCommandTest {
         assertThat(plan().exit()).isEqualTo(Exit.DISK);
         assertThat(plan().err()).contains("there is no limit sheet town");
     }
+
+    @Test
+    void aJobThatSettlesNothingGivesASheetOfOpenQuestions() throws IOException {
+        Files.writeString(
+                folder.resolve("job.json"),
+                "{\"id\": \"m\", \"name\": \"M\", \"zone\": \"America/Edmonton\", \"units\": \"metric\","
+                        + " \"sheet\": \"practice\"}");
+
+        Said said = plan();
+
+        assertThat(said.exit()).isZero();
+        assertThat(said.out())
+                .contains("What cannot work as planned: nothing found")
+                .contains("Lifts: none are settled")
+                .contains("Planned days: none are settled")
+                .contains("the job does not settle work, the planned days");
+    }
 }
