@@ -1,6 +1,8 @@
 package screedbook.check;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -133,12 +135,11 @@ public record HeatBand(
                 .orElse("no limit set");
     }
 
+    /** As written; what was turned from another unit to a tenth. */
     static String plain(BigDecimal number) {
-        return number.signum() == 0
-                ? "0"
-                : number.stripTrailingZeros().scale() < 0
-                        ? number.setScale(0).toPlainString()
-                        : number.stripTrailingZeros().toPlainString();
+        BigDecimal told = number.scale() > 3 ? number.setScale(1, RoundingMode.HALF_UP) : number;
+        BigDecimal bare = told.stripTrailingZeros();
+        return (bare.scale() < 0 ? bare.setScale(0) : bare).toPlainString();
     }
 
     /** {@code 19-64 on lift 1 from Quarry Road, summer, 40 min}. */
@@ -191,8 +192,9 @@ public record HeatBand(
                 .subtract(floor.orElseThrow().at());
         boolean wide = tolerance && room.signum() > 0 && above.compareTo(below) == 0;
         return wide
-                ? Optional.of("a plant that keeps its loads within " + plain(room.divide(BigDecimal.valueOf(2))) + " "
-                        + unit.symbol() + " of the target")
+                ? Optional.of("a plant that keeps its loads within "
+                        + plain(room.divide(BigDecimal.valueOf(2), MathContext.DECIMAL128)) + " " + unit.symbol()
+                        + " of the target")
                 : Optional.empty();
     }
 

@@ -7,11 +7,13 @@ import screedbook.job.Job;
 import screedbook.spec.Quantity;
 import screedbook.spec.Situation;
 import screedbook.spec.SpecSheet;
+import screedbook.unit.Unit;
 
 /**
  * What the sheet says of the surface for one lift at one light, with one thermal method and one aid.
  *
  * @param text {@code at least 35}, {@code no limit set}
+ * @param unit in which it is said; null where no limit is set
  * @param silent whether the sheet sets no limit; that never means that any temperature is good
  * @param planned whether thermal method and aid are those of the job
  */
@@ -21,6 +23,7 @@ public record SurfaceMinimum(
         String thermal,
         String aid,
         String text,
+        Unit unit,
         boolean silent,
         String clause,
         String working,
@@ -53,6 +56,7 @@ public record SurfaceMinimum(
                 thermal.word(),
                 aid.word(),
                 bounds.text(),
+                bounds.noLimit() ? null : bounds.all().get(0).unit(),
                 bounds.noLimit(),
                 bounds.clause(),
                 bounds.working(),

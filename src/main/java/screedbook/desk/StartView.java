@@ -18,11 +18,9 @@ final class StartView {
         for (String line : head(model)) {
             frame.pen().put(1, y++, Frame.cut(line, frame.width() - 2), Style.PLAIN);
         }
-        for (String trouble : model.troubles()) {
-            for (String line : Frame.wrapped(Shown.text(trouble), frame.width() - 2)) {
-                if (y < frame.bottom() - 4) {
-                    frame.pen().put(1, y++, line, Style.ALERT);
-                }
+        for (String line : troubles(model, frame.width() - 2)) {
+            if (y < frame.bottom() - 4) {
+                frame.pen().put(1, y++, line, Style.ALERT);
             }
         }
         if (model.setting().job().isEmpty() && !model.writing()) {
@@ -54,6 +52,14 @@ final class StartView {
             lines.add("job sheet half typed, not written: " + parts + "; j goes on with it");
         }
         lines.add("");
+        return lines;
+    }
+
+    private static List<String> troubles(Model model, int width) {
+        List<String> lines = new ArrayList<>();
+        for (String trouble : model.troubles()) {
+            trouble.lines().forEach(l -> lines.addAll(Frame.wrapped(Shown.text(l.stripTrailing()), width)));
+        }
         return lines;
     }
 

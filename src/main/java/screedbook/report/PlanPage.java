@@ -110,7 +110,9 @@ public final class PlanPage {
             for (Figure each : section.figures()) {
                 leaf.say(1, each.label() + ": " + each.text());
                 leaf.say(4, each.working().formula());
-                leaf.say(4, String.join("; ", each.working().put()));
+                if (!each.working().put().isEmpty()) {
+                    leaf.say(4, String.join("; ", each.working().put()));
+                }
                 leaf.say(4, "source: " + each.working().source());
             }
         }

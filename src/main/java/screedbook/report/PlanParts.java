@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -22,7 +23,7 @@ import screedbook.spec.Limit;
 import screedbook.spec.Quantity;
 import screedbook.spec.Ruling;
 import screedbook.unit.Amount;
-import screedbook.unit.Measure;
+import screedbook.unit.Unit;
 
 /** The parts of the pre-paving sheet that numbers stand in, each number with its clause. */
 final class PlanParts {
@@ -42,7 +43,7 @@ final class PlanParts {
     }
 
     void lifts() {
-        leaf.heading("Lifts, the lowest first");
+        leaf.heading(job.lifts().isEmpty() ? "Lifts: none are settled" : "Lifts, the lowest first");
         job.lifts().stream()
                 .sorted(java.util.Comparator.comparing(Job.Lift::number))
                 .forEach(this::lift);
@@ -143,8 +144,14 @@ final class PlanParts {
         if (all.isEmpty()) {
             return;
         }
-        String degrees = Measure.TEMPERATURE.unit(job.system()).symbol();
-        leaf.heading("Surface temperature, at least, in " + degrees + "; > as the job plans to watch the mat");
+        String degrees = all.stream()
+                .map(SurfaceMinimum::unit)
+                .filter(Objects::nonNull)
+                .map(Unit::symbol)
+                .distinct()
+                .collect(Collectors.joining(" and "));
+        leaf.heading("Surface temperature, at least" + (degrees.isEmpty() ? "" : ", in " + degrees)
+                + "; > as the job plans to watch the mat");
         Map<Job.Lift, List<SurfaceMinimum>> lifts = new LinkedHashMap<>();
         all.forEach(m -> lifts.computeIfAbsent(m.lift(), l -> new ArrayList<>()).add(m));
         lifts.forEach(this::surface);

@@ -164,4 +164,27 @@ class HeatBandTest {
         assertThat(band.text()).isEqualTo("no limit set");
         assertThat(band.holdsTarget()).isEmpty();
     }
+
+    /** 260 °F is 126.7 °C, 325 is 162.8, and 25 degrees F of difference are 13.9: own arithmetic. */
+    @Test
+    void aMetricJobIsToldInItsOwnDegreesToATenth() {
+        Job job = PlannedJob.plan()
+                .with("units", "metric")
+                .with("lifts", null)
+                .with("pulls", null)
+                .with("lane_lines", null)
+                .with("trucks", null)
+                .with("tack_targets", null)
+                .with("distributors", null)
+                .with("mixes", List.of(PlannedJob.object("name", "M", "binder", "64-22", "target_plant_degC", "145")))
+                .with("haul", List.of(PlannedJob.object("plant", "Quarry", "loss_dC", "5", "source", "own loads")))
+                .job();
+
+        HeatBand band = HeatBand.all(job, PRACTICE).get(0);
+
+        assertThat(band.text()).isEqualTo("145.6 to 148.9 °C");
+        assertThat(band.floor().orElseThrow().steps())
+                .isEqualTo("126.7 at the paver + 13.9 tolerance + 5 loss = 145.6");
+        assertThat(band.holdsTarget()).contains(false);
+    }
 }

@@ -14,6 +14,8 @@ import java.time.ZoneOffset;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import screedbook.diary.JobFolder;
 
 /** The pre-paving sheet as it is printed; {@code mvn test -Dtest=PlanCommandTest -Dgoldens=keep} writes its golden anew. */
@@ -121,11 +123,44 @@ class PlanCommandTest {
         assertThat(said.err()).contains("no plant is named Quary").contains("job.json cannot be used as it is");
     }
 
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            value = {
+                "\"loss_dF\": 18; \"loss_dF\": -1; the loss of heat is -1",
+                "\"to\": \"2026-06-23\"; \"to\": \"2026-06-20\"; to 2026-06-20 is before 2026-06-21",
+                "\"pull\": \"B\", \"lift\": 2, \"from_sta\"; \"pull\": \"E\", \"lift\": 2, \"from_sta\"; lift 2 has no pull E",
+                "\"season\": \"autumn\"; \"mix\": \"19-65\"; no mix is named 19-65",
+                "\"gradation\": \"fine\"; \"gradation\": \"medium\"; one of fine, coarse"
+            })
+    void whatThePlanCannotMeanIsToldWithItsLine(String from, String to, String said) throws IOException {
+        change(from, to);
+
+        assertThat(plan().err()).contains("job.json:").contains(said);
+    }
+
     @Test
     void aSheetThatIsNotThereIsNamed() throws IOException {
         change("\"sheet\": \"practice\"", "\"sheet\": \"town\"");
 
         assertThat(plan().exit()).isEqualTo(Exit.DISK);
         assertThat(plan().err()).contains("there is no limit sheet town");
+    }
+
+    @Test
+    void aJobThatSettlesNothingGivesASheetOfOpenQuestions() throws IOException {
+        Files.writeString(
+                folder.resolve("job.json"),
+                "{\"id\": \"m\", \"name\": \"M\", \"zone\": \"America/Edmonton\", \"units\": \"metric\","
+                        + " \"sheet\": \"practice\"}");
+
+        Said said = plan();
+
+        assertThat(said.exit()).isZero();
+        assertThat(said.out())
+                .contains("What cannot work as planned: nothing found")
+                .contains("Lifts: none are settled")
+                .contains("Planned days: none are settled")
+                .contains("the job does not settle work, the planned days");
     }
 }
