@@ -8,8 +8,8 @@ import screedbook.term.DeskMain;
 /** The door of the program: looks at the first word by hand, so that the desk never waits for the command library. */
 public final class Main {
     /** As the launcher has them. A job's folder of such a name is opened as {@code ./day}. */
-    static final Set<String> COMMANDS =
-            Set.of("new", "day", "findings", "verify", "csv", "-h", "--help", "-V", "--version");
+    static final Set<String> COMMANDS = Set.of(
+            "new", "plan", "day", "findings", "verify", "csv", "limits", "sheets", "-h", "--help", "-V", "--version");
 
     private Main() {}
 

@@ -145,7 +145,7 @@ record Bounds(List<Bound> all, List<String> silent) {
         return sentences.isEmpty() ? "The sheet has no row for this." : String.join(" ", sentences);
     }
 
-    /** The rows of a difference to a target, as they are printed: {@code ± 25}, or {@code -20 to 30}. */
+    /** The rows of a difference to a target, as they are printed: {@code ± 25}, {@code -20 to 30}, {@code + 25 at most}. */
     static Optional<String> tolerance(SpecSheet sheet, Quantity quantity, Situation situation) {
         return sheet.ruling(quantity, situation).inForce().stream().findFirst().map(Bounds::tolerance);
     }
@@ -154,6 +154,9 @@ record Bounds(List<Bound> all, List<String> silent) {
         boolean even = limit.low() != null
                 && limit.high() != null
                 && limit.low().value().negate().compareTo(limit.high().value()) == 0;
-        return even ? "± " + Figures.plain(limit.high()) : limit.text();
+        if (even) {
+            return "± " + Figures.plain(limit.high());
+        }
+        return limit.low() == null ? "+ " + Figures.plain(limit.high()) + " at most" : limit.text();
     }
 }

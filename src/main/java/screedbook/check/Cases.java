@@ -5,8 +5,11 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.OffsetDateTime;
 import java.time.ZonedDateTime;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import screedbook.calc.Sun;
 import screedbook.entry.Surface;
 import screedbook.entry.Tack;
@@ -46,7 +49,8 @@ public final class Cases {
                 word(base),
                 null,
                 null,
-                at == null ? null : at.atZoneSameInstant(job.zone()).toLocalDate());
+                at == null ? null : at.atZoneSameInstant(job.zone()).toLocalDate(),
+                design.map(Job.Mix::type).orElse(null));
     }
 
     /** The case of a load. */
@@ -70,19 +74,7 @@ public final class Cases {
                 of(job, null, lift(job, tack.target().lift(), tack.target().pull()), at, null);
         String grade =
                 job.product(tack.product().product()).map(Job.Product::grade).orElse(null);
-        return new Situation(
-                s.layer(),
-                s.thickness(),
-                s.nmas(),
-                s.grade(),
-                s.polymer(),
-                s.aid(),
-                s.light(),
-                s.thermal(),
-                s.base(),
-                word(tack.target().surface()),
-                grade,
-                s.date());
+        return s.tacked(word(tack.target().surface()), grade);
     }
 
     /** The lift that is named; else the one in which the pull lies; else the only one of the job. */
@@ -130,24 +122,62 @@ public final class Cases {
     }
 
     private static Optional<Boolean> bySun(Job job, Job.Night night, ZonedDateTime time) {
+        return spot(job).map(spot -> bySun(spot, night, time));
+    }
+
+    /** Where the sun is looked at from, in degrees. */
+    record Spot(double north, double east) {}
+
+    /** Where the job is; empty where it does not say so, or names no place on the earth. */
+    static Optional<Spot> spot(Job job) {
         Job.Place place = job.place();
         if (place == null || place.latitude() == null || place.longitude() == null) {
             return Optional.empty();
         }
-        Instant at = time.toInstant();
-        LocalDate date = time.toLocalDate();
         double north = place.latitude().doubleValue();
         double east = place.longitude().doubleValue();
-        if (Math.abs(north) > 90 || Math.abs(east) > 180) {
-            return Optional.empty();
-        }
-        Optional<Instant> rise =
-                Sun.rise(date, north, east).map(r -> r.minusSeconds(60L * minutes(night.beforeSunrise())));
-        Optional<Instant> set = Sun.set(date, north, east).map(s -> s.plusSeconds(60L * minutes(night.afterSunset())));
+        return Math.abs(north) > 90 || Math.abs(east) > 180 ? Optional.empty() : Optional.of(new Spot(north, east));
+    }
+
+    private static boolean bySun(Spot spot, Job.Night night, ZonedDateTime time) {
+        Instant at = time.toInstant();
+        Optional<Instant> rise = rise(spot, night, time.toLocalDate());
+        Optional<Instant> set = set(spot, night, time.toLocalDate());
         if (rise.isEmpty() || set.isEmpty()) {
-            return Optional.of(!Sun.isUp(at, north, east));
+            return !Sun.isUp(at, spot.north(), spot.east());
         }
-        return Optional.of(at.isBefore(rise.get()) || !at.isBefore(set.get()));
+        return at.isBefore(rise.get()) || !at.isBefore(set.get());
+    }
+
+    /** Every time at which day or night may begin, on the dates of two times and on those beside them. */
+    static List<ZonedDateTime> changes(Job job, ZonedDateTime from, ZonedDateTime to) {
+        Job.Night night = job.night();
+        List<ZonedDateTime> changes = new ArrayList<>();
+        if (night == null) {
+            return changes;
+        }
+        from.toLocalDate().minusDays(1).datesUntil(to.toLocalDate().plusDays(2)).forEach(date -> {
+            changes.add(date.atStartOfDay(job.zone()));
+            if (night.sun() == YesNo.YES) {
+                spot(job)
+                        .ifPresent(spot -> Stream.of(rise(spot, night, date), set(spot, night, date))
+                                .flatMap(Optional::stream)
+                                .forEach(at -> changes.add(at.atZone(job.zone()))));
+            } else {
+                Stream.of(night.begins(), night.ends())
+                        .filter(Objects::nonNull)
+                        .forEach(hour -> changes.add(date.atTime(hour).atZone(job.zone())));
+            }
+        });
+        return changes;
+    }
+
+    private static Optional<Instant> rise(Spot spot, Job.Night night, LocalDate date) {
+        return Sun.rise(date, spot.north(), spot.east()).map(r -> r.minusSeconds(60L * minutes(night.beforeSunrise())));
+    }
+
+    private static Optional<Instant> set(Spot spot, Job.Night night, LocalDate date) {
+        return Sun.set(date, spot.north(), spot.east()).map(s -> s.plusSeconds(60L * minutes(night.afterSunset())));
     }
 
     private static int minutes(Integer noted) {

@@ -53,6 +53,15 @@ public final class Cautions {
         return said;
     }
 
+    /** Those that go with a plan: what every paving shift has, and night where hours of it are planned. */
+    public static List<String> planned(screedbook.job.Job job) {
+        List<String> said = new ArrayList<>(List.of(TRUCKS, BURNS));
+        if (PlannedNight.all(job).stream().anyMatch(day -> !day.night().isEmpty())) {
+            said.add(NIGHT);
+        }
+        return said;
+    }
+
     /**
      * The one that goes with an entry while it is keyed.
      *
@@ -64,7 +73,7 @@ public final class Cautions {
     /** What stands beside a form: by its kind, and for the weather by what its figures feel like. */
     public static Optional<Caution> beside(Entry partial) {
         if (partial instanceof Ticket) {
-            return Optional.of(new Caution("tickets from a stopped truck only", TRUCKS));
+            return Optional.of(new Caution("from a stopped truck only", TRUCKS));
         }
         if (partial instanceof Tack) {
             return Optional.of(new Caution("hot tack burns", BURNS));

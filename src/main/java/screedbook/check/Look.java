@@ -328,7 +328,13 @@ final class Look {
         String text = Figures.text(Figures.shown(value));
         return value.unit() == unit
                 ? text
-                : text + " (" + Figures.text(value.to(unit).shown(1)) + ")";
+                : text + " (" + Figures.text(value.to(unit).shown(scale(bound) + 1)) + ")";
+    }
+
+    /** Digits behind the point with which a limit is printed. */
+    private static int scale(Bound bound) {
+        return Math.max(
+                0, (bound.low() == null ? bound.high() : bound.low()).value().scale());
     }
 
     /** Marks of the usual range: these are asked about, whatever the rule's sort. */

@@ -272,12 +272,28 @@ final class PlanRules {
             if (run.percent().isPresent() && run.entries().size() >= 3) {
                 Amount percent =
                         new Amount(run.percent().get().value().setScale(0, RoundingMode.HALF_UP), Unit.PERCENT);
-                Look.odd(Quantity.SPREAD, run.entries(), run.name() + ": spread rate, of the planned,", percent)
+                spread(look, run, percent)
                         .forEach(m -> marks.add(m.because(m.working()
                                 + " Waste, a short length, a thick base or another width can be behind it. "
                                 + String.join("; ", run.put()))));
             }
         }
         return marks;
+    }
+
+    /** By the sheet's own limits where it has them, else by the usual range; a run is no average of five trucks. */
+    private static List<Mark> spread(Look look, Run run, Amount percent) {
+        String where = run.name() + ": spread rate, of the planned,";
+        Optional<Bounds> own = look.tickets().stream()
+                .filter(ticket -> run.entries().contains(ticket.ref()))
+                .findFirst()
+                .flatMap(look::ofTicket)
+                .map(c -> c.bounds(Quantity.SPREAD))
+                .filter(bounds -> !bounds.noLimit());
+        return own.isEmpty()
+                ? Look.odd(Quantity.SPREAD, run.entries(), where, percent)
+                : Look.judged(own.get(), run.entries(), where, percent, "").stream()
+                        .map(m -> m.as(Sort.LOOK_AGAIN))
+                        .toList();
     }
 }

@@ -1,7 +1,6 @@
 package screedbook.check;
 
 import java.time.OffsetDateTime;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import screedbook.calc.Rounding;
@@ -37,11 +36,17 @@ final class Shooting {
         Situation situation = Cases.of(job, tack, at);
         Quantity quantity = basis == Job.Basis.APPLIED ? Quantity.TACK_APPLIED : Quantity.TACK_RESIDUAL;
         Bounds bounds = sheet.map(s -> Bounds.of(s, quantity, situation)).orElse(Bounds.NONE);
-        List<Bound> own = new ArrayList<>();
-        target(job, tack)
-                .filter(t -> basis(t) == basis && t.tolerance() != null)
-                .ifPresent(t -> own.add(agreed(t)));
-        return bounds.and(own);
+        return bounds.and(own(job, tack.target().surface(), basis));
+    }
+
+    /** The job's own target for a surface, where its tolerance is settled. */
+    static List<Bound> own(Job job, Tack.Under surface, Job.Basis basis) {
+        return surface == null
+                ? List.of()
+                : job.tackTarget(surface)
+                        .filter(t -> basis(t) == basis && t.tolerance() != null)
+                        .map(t -> List.of(agreed(t)))
+                        .orElse(List.of());
     }
 
     /** The target agreed for the surface under the tack. */

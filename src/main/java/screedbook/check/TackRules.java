@@ -1,6 +1,7 @@
 package screedbook.check;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -238,8 +239,28 @@ final class TackRules {
                                 "undiluted, or dilution allowed for the product in the job",
                                 "")));
             }
+            marks.addAll(water(look, t));
         }
         return marks;
+    }
+
+    /** The water as far as the parts were noted, whatever the job allows. */
+    private static List<Mark> water(Look look, Standing<Tack> t) {
+        Tack.Product p = t.entry().product();
+        boolean known = p.emulsionParts() != null && p.waterParts() != null;
+        if (!known || p.emulsionParts().signum() <= 0) {
+            return List.of();
+        }
+        Amount water = new Amount(
+                p.waterParts().movePointRight(2).divide(p.emulsionParts(), MathContext.DECIMAL128), Unit.PERCENT);
+        return look.ofTack(t)
+                .map(c -> Look.judged(
+                        c.bounds(Quantity.TACK_WATER),
+                        List.of(t.ref()),
+                        "tack" + place(t.entry()) + parts(p) + ": water, of the emulsion,",
+                        water,
+                        ""))
+                .orElse(List.of());
     }
 
     private static String parts(Tack.Product p) {

@@ -53,7 +53,16 @@ import screedbook.entry.Shown;
             "engineer, local codes and licensed practice govern. This is not a safety plan."
         },
         versionProvider = Commands.Version.class,
-        subcommands = {NewJob.class, DayCommand.class, FindingsCommand.class, VerifyCommand.class, CsvCommand.class})
+        subcommands = {
+            NewJob.class,
+            PlanCommand.class,
+            DayCommand.class,
+            FindingsCommand.class,
+            VerifyCommand.class,
+            CsvCommand.class,
+            LimitsCommand.class,
+            SheetsCommand.class
+        })
 public final class Commands {
     private final Clock clock;
 

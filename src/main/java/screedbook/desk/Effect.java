@@ -35,6 +35,15 @@ public sealed interface Effect {
     /** Look for words in every shift of the job. */
     record Find(String words) implements Effect {}
 
+    /** Read the job's files to revise them. */
+    record ReadJobSheet() implements Effect {}
+
+    /** Write the job's files anew and accept the job as its next revision. */
+    record WriteJobSheet(Msg.JobSheet sheet, String who, String why) implements Effect {}
+
+    /** Save the pre-paving sheet of the job as it is on the disk. */
+    record PrintPlan() implements Effect {}
+
     /** Leave the shift: let go of its files. */
     record Leave() implements Effect {}
 }

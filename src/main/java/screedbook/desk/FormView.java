@@ -76,7 +76,7 @@ final class FormView {
         Input input = form.inputs().get(index);
         frame.pen().put(1, y, Frame.cut(input.field().label(), LABEL - 1), Style.PLAIN);
         int width = Math.min(input.field().width(), Math.max(4, frame.width() - LABEL - 6));
-        field(model, form, index, frame, LABEL + 1, y, width);
+        field(form, index, frame, LABEL + 1, y, width);
         String unit = input.field()
                 .measure()
                 .map(m -> m.unit(model.shift().job().system()).symbol())
@@ -127,7 +127,7 @@ final class FormView {
                 : guide.limit();
     }
 
-    private static void field(Model model, Form form, int index, Frame frame, int x, int y, int width) {
+    static void field(Form form, int index, Frame frame, int x, int y, int width) {
         Input input = form.inputs().get(index);
         boolean active = index == form.at();
         Style style = active ? Style.FIELD_ACTIVE : input.carried() ? Style.CARRIED : Style.FIELD;
@@ -195,7 +195,7 @@ final class FormView {
         frame.pen().put(cell.x(), y, label, trouble ? Style.ALERT : Style.FAINT);
         int x = cell.x() + label.length() + 1;
         int width = Math.min(cell.width(), Math.max(1, frame.width() - x - 1));
-        field(model, reading.form(), cell.index(), frame, x, y, width);
+        field(reading.form(), cell.index(), frame, x, y, width);
     }
 
     private static void foot(Model model, Reading reading, Frame frame, int y) {

@@ -72,6 +72,7 @@ public final class KeyTable {
             case START -> start(rows);
             case SHIFT -> shift(rows);
             case FORM -> form(rows);
+            case SHEET, PLAN, DRAWN, NUMBERS, ITEMS, ITEM, REASON, CHANGES -> SheetTable.rows(rows);
             default -> lists(rows);
         }
         return rows.stream().filter(r -> r.place() == place).toList();
@@ -85,6 +86,7 @@ public final class KeyTable {
         to.add(row(p, "n", "night", "begin tonight's night shift", c("n"), (m, k) -> StartKeys.begin(m, "night")));
         to.add(row(p, "e", "extra", "begin an extra shift today", c("e"), (m, k) -> StartKeys.extra(m)));
         to.add(row(p, "o", "no work", "write that nothing was placed today", c("o"), (m, k) -> StartKeys.noWork(m)));
+        to.add(row(p, "j", "job", "the job sheet: prepare or revise the job", c("j"), (m, k) -> SheetKeys.open(m)));
         to.add(row(p, "1-9", "who", "say who writes", digits(), StartKeys::who));
         to.add(row(p, "/", "find", "look for words in every shift", c("/"), (m, k) -> ListKeys.search(m)));
         to.add(look(p));
@@ -300,7 +302,7 @@ public final class KeyTable {
         to.add(esc(Place.HELP));
     }
 
-    private static Row row(
+    static Row row(
             Place place,
             String key,
             String foot,
@@ -314,7 +316,7 @@ public final class KeyTable {
         return row(place, key, foot, does, c(key), (m, k) -> ShiftKeys.begin(m, kind));
     }
 
-    private static Row walk(Place place) {
+    static Row walk(Place place) {
         return row(
                 place,
                 "Up Down",
@@ -344,7 +346,7 @@ public final class KeyTable {
                 (m, k) -> Step.of(m.with(m.setting().nextLook())));
     }
 
-    private static Row help(Place place) {
+    static Row help(Place place) {
         return row(
                 place,
                 "?",
@@ -355,7 +357,7 @@ public final class KeyTable {
     }
 
     /** Where {@code ?} may be a character of what is typed. */
-    private static Row helpWhileTyping(Place place) {
+    static Row helpWhileTyping(Place place) {
         return row(
                 place,
                 "Ctrl-K",
@@ -365,23 +367,23 @@ public final class KeyTable {
                 (m, k) -> Step.of(m.push(new Screen.Help(place, 0))));
     }
 
-    private static Row esc(Place place) {
+    static Row esc(Place place) {
         return row(place, "Esc", "back", "back", code(Key.Code.ESCAPE), (m, k) -> Step.of(m.pop()));
     }
 
-    private static Predicate<Key> c(String text) {
+    static Predicate<Key> c(String text) {
         return key -> key.is(text);
     }
 
-    private static Predicate<Key> ctrl(String letter) {
+    static Predicate<Key> ctrl(String letter) {
         return key -> key.code() == Key.Code.CHAR && key.ctrl() && key.text().equals(letter);
     }
 
-    private static Predicate<Key> code(Key.Code code) {
+    static Predicate<Key> code(Key.Code code) {
         return key -> key.code() == code;
     }
 
-    private static Predicate<Key> codes(Key.Code... codes) {
+    static Predicate<Key> codes(Key.Code... codes) {
         return key -> Arrays.asList(codes).contains(key.code());
     }
 

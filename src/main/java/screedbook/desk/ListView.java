@@ -16,7 +16,7 @@ final class ListView {
     private ListView() {}
 
     /** One row of a list; only rows with an index can be walked to. */
-    private record Row(String text, Style style, int index) {
+    record Row(String text, Style style, int index) {
         static Row text(String text) {
             return new Row(text, Style.PLAIN, -1);
         }
@@ -46,7 +46,7 @@ final class ListView {
         }
     }
 
-    private static void walked(Frame frame, List<Row> rows, Walk walk) {
+    static void walked(Frame frame, List<Row> rows, Walk walk) {
         int at = 0;
         for (int i = 0; i < rows.size(); i++) {
             if (rows.get(i).index() == walk.at() && walk.at() >= 0) {
@@ -113,9 +113,13 @@ final class ListView {
     }
 
     private static List<Row> figures(Model model) {
+        return figures(model.shift().totals().sections());
+    }
+
+    static List<Row> figures(List<Section> sections) {
         List<Row> rows = new ArrayList<>();
         int index = 0;
-        for (Section section : model.shift().totals().sections()) {
+        for (Section section : sections) {
             rows.add(Row.head(section.heading()));
             for (Figure figure : section.figures()) {
                 rows.add(new Row("  " + pad(figure.label(), 44) + figure.text(), Style.PLAIN, index++));
@@ -219,7 +223,9 @@ final class ListView {
         under(model).ifPresent(form -> reminder(model, form, frame, rows));
         rows.add(Row.head("keys on " + place.title()));
         for (KeyTable.Row key : KeyTable.at(place)) {
-            rows.add(Row.text("  " + pad(key.key(), 12) + key.does()));
+            List<String> does = Frame.wrapped(key.does(), frame.width() - 16);
+            rows.add(Row.text("  " + pad(key.key(), 12) + does.get(0)));
+            does.subList(1, does.size()).forEach(rest -> rows.add(Row.text(" ".repeat(14) + rest)));
         }
         return rows;
     }

@@ -13,6 +13,7 @@ import screedbook.entry.Source;
  * Everything that the desk knows, as a value.
  *
  * @param troubles sentences about a job file that cannot be read
+ * @param sheet the job sheet while it lies on the desk; null when it does not
  * @param screens what lies on the desk, the topmost last; never empty
  * @param halfTyped entries that were begun and not written; corrections under their own kind
  * @param source whether entries are keyed live or from notes
@@ -25,6 +26,7 @@ public record Model(
         List<String> troubles,
         List<Msg.Row> shifts,
         Shift shift,
+        Sheet sheet,
         List<Screen> screens,
         Map<Kind, Form> halfTyped,
         Source source,
@@ -41,6 +43,7 @@ public record Model(
                 setting,
                 List.of(),
                 List.of(),
+                null,
                 null,
                 List.of(new Screen.Start(Walk.FIRST, "")),
                 Map.of(),
@@ -60,6 +63,7 @@ public record Model(
         private List<String> troubles;
         private List<Msg.Row> shifts;
         private Shift shift;
+        private Sheet sheet;
         private List<Screen> screens;
         private Map<Kind, Form> halfTyped;
         private Source source;
@@ -76,6 +80,7 @@ public record Model(
             troubles = of.troubles;
             shifts = of.shifts;
             shift = of.shift;
+            sheet = of.sheet;
             screens = of.screens;
             halfTyped = of.halfTyped;
             source = of.source;
@@ -90,8 +95,8 @@ public record Model(
 
         Model done() {
             return new Model(
-                    setting, troubles, shifts, shift, screens, halfTyped, source, notice, now, width, height, writing,
-                    ahead, over);
+                    setting, troubles, shifts, shift, sheet, screens, halfTyped, source, notice, now, width, height,
+                    writing, ahead, over);
         }
     }
 
@@ -118,6 +123,11 @@ public record Model(
 
     Model with(Shift other) {
         return but(c -> c.shift = other);
+    }
+
+    /** With another job sheet on the desk; null puts it away. */
+    Model with(Sheet other) {
+        return but(c -> c.sheet = other);
     }
 
     Model screens(List<Screen> others) {

@@ -2,6 +2,7 @@ package screedbook.desk;
 
 import java.time.ZonedDateTime;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import screedbook.check.Ground;
 import screedbook.entry.Damage;
@@ -12,6 +13,8 @@ import screedbook.entry.Ref;
 import screedbook.entry.Seal;
 import screedbook.entry.ShiftId;
 import screedbook.job.Job;
+import screedbook.job.Revision;
+import screedbook.spec.SpecSheet;
 import screedbook.tally.ToDate;
 
 /** What the desk is told: keys, the clock, the size of the screen, and what the disk did. */
@@ -61,6 +64,40 @@ public sealed interface Msg {
 
     /** Something was done that needs no more than a sentence. */
     record Said(String said) implements Msg {}
+
+    /**
+     * The job's files as they are on the disk.
+     *
+     * @param values the plain values of {@code job.json}
+     * @param contacts how people are reached, each with initials
+     * @param stamp what the disk will know the files by
+     * @param commented whether {@code job.json} holds comments of somebody
+     * @param there whether there is a job already
+     * @param unread sentences about files that cannot be revised from here
+     * @param sheets limit sheets to choose from, by name; the job's own copy where it has one
+     * @param offered what a new job may begin with
+     */
+    record JobSheet(
+            Map<String, Object> values,
+            List<Map<String, Object>> contacts,
+            String stamp,
+            boolean commented,
+            boolean there,
+            List<Revision> revisions,
+            List<String> unread,
+            Map<String, SpecSheet> sheets,
+            Map<String, Object> offered)
+            implements Msg {}
+
+    /** The job sheet was written and accepted; it is as the disk has it now. */
+    record JobWritten(JobSheet sheet, String said) implements Msg {}
+
+    /**
+     * The job sheet was not written.
+     *
+     * @param elsewhere whether somebody else wrote it since it was read
+     */
+    record JobNotWritten(String said, boolean elsewhere) implements Msg {}
 
     /** What a search found, newest shift first. */
     record Found(String words, List<Match> matches) implements Msg {}

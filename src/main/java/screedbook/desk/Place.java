@@ -14,6 +14,14 @@ public enum Place {
     CLOSING("before closing"),
     SEARCH("looking for words"),
     FOLDER("another folder"),
+    SHEET("the job sheet"),
+    PLAN("findings of the plan"),
+    DRAWN("the plan drawn"),
+    NUMBERS("numbers of the plan"),
+    ITEMS("a list of the job sheet"),
+    ITEM("a part of the job sheet"),
+    REASON("why the sheet is written"),
+    CHANGES("what changed"),
     HELP("keys");
 
     private final String title;

@@ -3,6 +3,7 @@ package screedbook.desk;
 import java.util.List;
 import screedbook.entry.Kind;
 import screedbook.entry.Ref;
+import screedbook.tally.Section;
 
 /** A screen that one can be on; they lie on each other and Esc takes the top one away. */
 public sealed interface Screen {
@@ -37,6 +38,39 @@ public sealed interface Screen {
 
     /** Where to go on when the disk refuses. */
     record OtherFolder(String typed) implements Screen {}
+
+    /**
+     * The job sheet: its parts.
+     *
+     * @param sure a key that waits for being struck again
+     */
+    record Parts(Walk walk, String sure) implements Screen {}
+
+    /** What the limit sheet says of the plan. */
+    record PlanFound(Walk walk) implements Screen {}
+
+    /** The plan as pictures. */
+    record PlanDrawn(List<String> lines, int top) implements Screen {}
+
+    /** What the plan comes to: tons, tack, trucks, each with its working. */
+    record PlanSums(List<Section> sections, Walk walk) implements Screen {}
+
+    /** A list of the job sheet. */
+    record Items(List<Object> path, Walk walk) implements Screen {}
+
+    /** One part of the job sheet, or one item of a list, as a form. */
+    record Item(List<Object> path, Form form) implements Screen {}
+
+    /** Who writes the job sheet, and why. */
+    record Reason(Form form) implements Screen {}
+
+    /**
+     * What changed between two revisions.
+     *
+     * @param later the place of one revision among all, from 0 at the oldest
+     * @param earlier the place of the one that it is held against
+     */
+    record Changes(int later, int earlier, List<String> lines, int top) implements Screen {}
 
     record Help(Place about, int top) implements Screen {}
 
@@ -77,6 +111,30 @@ public sealed interface Screen {
         }
         if (this instanceof OtherFolder) {
             return Place.FOLDER;
+        }
+        if (this instanceof Parts) {
+            return Place.SHEET;
+        }
+        if (this instanceof PlanFound) {
+            return Place.PLAN;
+        }
+        if (this instanceof PlanDrawn) {
+            return Place.DRAWN;
+        }
+        if (this instanceof PlanSums) {
+            return Place.NUMBERS;
+        }
+        if (this instanceof Items) {
+            return Place.ITEMS;
+        }
+        if (this instanceof Item) {
+            return Place.ITEM;
+        }
+        if (this instanceof Reason) {
+            return Place.REASON;
+        }
+        if (this instanceof Changes) {
+            return Place.CHANGES;
         }
         return Place.HELP;
     }

@@ -18,12 +18,14 @@ final class StartView {
         for (String line : head(model)) {
             frame.pen().put(1, y++, Frame.cut(line, frame.width() - 2), Style.PLAIN);
         }
-        for (String trouble : model.troubles()) {
-            for (String line : Frame.wrapped(Shown.text(trouble), frame.width() - 2)) {
-                if (y < frame.bottom() - 4) {
-                    frame.pen().put(1, y++, line, Style.ALERT);
-                }
+        for (String line : troubles(model, frame.width() - 2)) {
+            if (y < frame.bottom() - 4) {
+                frame.pen().put(1, y++, line, Style.ALERT);
             }
+        }
+        if (model.setting().job().isEmpty() && !model.writing()) {
+            frame.pen().put(1, y, "j opens the job sheet, where a job is made and mended", Style.PLAIN);
+            y += 2;
         }
         y = people(model, frame, y);
         shifts(model, start, frame, y);
@@ -45,7 +47,19 @@ final class StartView {
             words.add("book " + model.setting().book());
             lines.add(Shown.text(String.join("  ", words)));
         });
+        if (model.sheet() != null && model.sheet().touched()) {
+            String parts = Shown.text(String.join(", ", model.sheet().edited()));
+            lines.add("job sheet half typed, not written: " + parts + "; j goes on with it");
+        }
         lines.add("");
+        return lines;
+    }
+
+    private static List<String> troubles(Model model, int width) {
+        List<String> lines = new ArrayList<>();
+        for (String trouble : model.troubles()) {
+            trouble.lines().forEach(l -> lines.addAll(Frame.wrapped(Shown.text(l.stripTrailing()), width)));
+        }
         return lines;
     }
 

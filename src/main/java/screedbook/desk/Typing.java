@@ -9,6 +9,10 @@ final class Typing {
         if (model.top() instanceof Screen.Keying && text) {
             return FormKeys.typed(model, oneLine(key.text()));
         }
+        boolean form = model.top() instanceof Screen.Item || model.top() instanceof Screen.Reason;
+        if (form && text) {
+            return SheetKeys.typed(model, oneLine(key.text()));
+        }
         if (model.top() instanceof Screen.Search search) {
             return Step.of(model.top(
                     new Screen.Search(edited(search.words(), key, text), search.matches(), search.walk(), false)));

@@ -42,6 +42,15 @@ public final class Update {
         if (message instanceof Msg.Found found) {
             return Step.of(found(model, found));
         }
+        if (message instanceof Msg.JobSheet sheet) {
+            return Step.of(SheetKeys.told(model, sheet));
+        }
+        if (message instanceof Msg.JobWritten written) {
+            return Step.of(SheetKeys.written(model, written));
+        }
+        if (message instanceof Msg.JobNotWritten not) {
+            return Step.of(SheetKeys.notWritten(model, not));
+        }
         if (message instanceof Msg.Refused refused) {
             return Step.of(Ahead.drop(model.writing(false), "NOT on disk: " + refused.said()));
         }

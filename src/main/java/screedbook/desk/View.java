@@ -30,8 +30,17 @@ public final class View {
             EntryView.draw(model, whole, frame);
         } else if (top instanceof Screen.Pictures) {
             PictureView.draw(model, frame);
+        } else if (sheet(top)) {
+            SheetView.draw(model, top, frame);
         } else {
             ListView.draw(model, top, frame);
         }
+    }
+
+    private static boolean sheet(Screen top) {
+        return switch (top.place()) {
+            case SHEET, PLAN, DRAWN, NUMBERS, ITEMS, ITEM, REASON, CHANGES -> true;
+            default -> false;
+        };
     }
 }

@@ -35,6 +35,19 @@ final class Walking {
         if (top instanceof Screen.Sums s) {
             return new Screen.Sums(s.walk().by(by, ListKeys.figures(model).size()));
         }
+        if (top instanceof Screen.Parts p) {
+            return new Screen.Parts(p.walk().by(by, Sheet.parts().size() + 1), "");
+        }
+        if (top instanceof Screen.PlanFound p) {
+            return new Screen.PlanFound(p.walk().by(by, model.sheet().findings().size()));
+        }
+        if (top instanceof Screen.PlanSums s) {
+            int figures = SheetKeys.figures(s).size();
+            return new Screen.PlanSums(s.sections(), s.walk().by(by, figures));
+        }
+        if (top instanceof Screen.Items i) {
+            return new Screen.Items(i.path(), i.walk().by(by, SheetKeys.rows(model.sheet(), i.path())));
+        }
         if (top instanceof Screen.Worked w) {
             boolean entries = !w.entries().isEmpty();
             Walk walk = entries ? w.walk().by(by, w.entries().size()) : w.walk();

@@ -6,15 +6,20 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import screedbook.entry.Aside;
 import screedbook.entry.Damage;
 import screedbook.entry.Day;
@@ -99,6 +104,22 @@ public final class JobFolder {
             throw new IOException(found.read().troubles().get(0).text());
         }
         return new Revisions(folder).accept(found.values(), found.read().job().get(), who, when, why);
+    }
+
+    /** Job and contacts as they are now, to be revised. */
+    public JobSheet jobSheet() throws IOException {
+        return new JobDesk(folder).read();
+    }
+
+    /**
+     * Writes {@code job.json} and {@code people.json} anew and accepts the job. When the job says what the newest
+     * revision says, that one is given. Nothing is written when the files are not what was read.
+     *
+     * @param sheet as it was read, with other values and contacts
+     * @throws IOException when the disk refuses
+     */
+    public Rewritten rewrite(JobSheet sheet, String who, OffsetDateTime when, String why) throws IOException {
+        return new JobDesk(folder).write(sheet, who, when, why);
     }
 
     /** The shifts that have a diary, oldest first. */
@@ -308,6 +329,30 @@ public final class JobFolder {
         return FileName.slug(typed).filter(FileName::isBook);
     }
 
+    /** How people are reached, by their initials, as {@code people.json} says; empty where it cannot be read. */
+    public Map<String, String> reached() {
+        Map<String, String> reached = new TreeMap<>();
+        bytes(folder.resolve("people.json")).ifPresent(file -> {
+            try {
+                Json.file(file, new HashMap<>()).forEach((who, said) -> {
+                    if (said instanceof Map<?, ?> ways) {
+                        reached.put(
+                                who,
+                                Stream.of("phone", "mail", "address")
+                                        .map(ways::get)
+                                        .filter(Objects::nonNull)
+                                        .map(String::valueOf)
+                                        .filter(way -> !way.isBlank())
+                                        .collect(Collectors.joining(", ")));
+                    }
+                });
+            } catch (Json.NotJson e) {
+                reached.clear();
+            }
+        });
+        return reached;
+    }
+
     /** Who holds a shift's book for writing, as far as the holder says; empty when nobody says so. */
     public Optional<screedbook.entry.HeldBy> holder(ShiftId shift, String book) {
         String words = Hold.words(diaries.get(0), FileName.of(shift, book, 1));
@@ -317,6 +362,32 @@ public final class JobFolder {
     /** A limit sheet for people to edit, by its name without ".csv"; empty when there is none in {@code spec/}. */
     public Optional<byte[]> sheet(String name) {
         return FileName.isSafe(name) ? bytes(folder.resolve("spec").resolve(name + ".csv")) : Optional.empty();
+    }
+
+    /** The names of the limit sheets for people to edit, without those that are frozen. */
+    public List<String> sheetNames() {
+        return names(folder.resolve("spec")).stream()
+                .filter(name -> name.endsWith(".csv"))
+                .map(name -> name.substring(0, name.length() - 4))
+                .filter(name -> FileName.isSafe(name) && !name.matches(".*-[0-9a-f]{8}"))
+                .toList();
+    }
+
+    /**
+     * Puts a sheet into {@code spec/} for people to edit.
+     *
+     * @return its file; empty when one of the name is there already, which stays as it is
+     */
+    public Optional<Path> copySheet(String name, byte[] bytes) throws IOException {
+        if (!FileName.isSafe(name)) {
+            throw new IOException("a sheet cannot be named " + name);
+        }
+        Path file = folder.resolve("spec").resolve(name + ".csv");
+        if (Files.exists(file)) {
+            return Optional.empty();
+        }
+        Folder.replace(file, bytes, FileChannel::open);
+        return Optional.of(file);
     }
 
     /** A sheet as it was when a shift was judged by it; empty when it is not there or not the same any more. */
@@ -369,6 +440,50 @@ public final class JobFolder {
             Optional<byte[]> there = bytes(file);
             if (there.isEmpty()) {
                 Folder.replace(days.resolve(stem + ".csv"), csv.getBytes(StandardCharsets.UTF_8), FileChannel::open);
+                Folder.replace(file, page, FileChannel::open);
+            }
+            if (there.isEmpty() || Arrays.equals(there.get(), page)) {
+                return file;
+            }
+        }
+    }
+
+    /**
+     * Keeps the seed of a lot's random numbers beside the diaries until the record may tell it. The file is named by the
+     * seed's SHA-256, so that it can be found from the line that tells that.
+     */
+    public void keepSeed(String seed) throws IOException {
+        Folder.replace(
+                seedFile(Chain.hash(seed.getBytes(StandardCharsets.UTF_8))),
+                seed.getBytes(StandardCharsets.UTF_8),
+                FileChannel::open);
+    }
+
+    /** The seed of a SHA-256, where this folder keeps it and it is the same still. */
+    public Optional<String> seed(String sha256) {
+        return sha256.matches("[0-9a-f]{64}")
+                ? bytes(seedFile(sha256))
+                        .filter(bytes -> Chain.hash(bytes).equals(sha256))
+                        .map(bytes -> new String(bytes, StandardCharsets.UTF_8))
+                : Optional.empty();
+    }
+
+    private Path seedFile(String sha256) {
+        return diaries.get(0).resolve(sha256.substring(0, 16) + ".seed");
+    }
+
+    /**
+     * Keeps a pre-paving sheet under {@code plan/}. One that was saved is never changed: another one of the same day
+     * becomes its next revision.
+     *
+     * @return its file, also when the same one was there already
+     */
+    public Path savePlan(LocalDate day, String text) throws IOException {
+        byte[] page = text.getBytes(StandardCharsets.UTF_8);
+        for (int revision = 1; ; revision++) {
+            Path file = folder.resolve("plan").resolve(day + (revision == 1 ? "" : ".r" + revision) + ".txt");
+            Optional<byte[]> there = bytes(file);
+            if (there.isEmpty()) {
                 Folder.replace(file, page, FileChannel::open);
             }
             if (there.isEmpty() || Arrays.equals(there.get(), page)) {

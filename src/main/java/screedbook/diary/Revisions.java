@@ -11,9 +11,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import screedbook.entry.Blank;
+import screedbook.entry.Fields;
 import screedbook.entry.Moment;
 import screedbook.job.Agreed;
 import screedbook.job.Job;
+import screedbook.job.Revision;
 
 /** What was agreed, revision by revision: {@code job.jsonl}, each line a whole job with who accepted it, when and why. */
 final class Revisions {
@@ -24,10 +27,31 @@ final class Revisions {
     }
 
     /** A revision with the plain values of its job. */
-    private record Held(Agreed agreed, Map<String, Object> values) {}
+    private record Held(Revision revision, Map<String, Object> values) {
+        Agreed agreed() {
+            return revision.agreed();
+        }
+    }
 
     List<Agreed> all() {
         return held().stream().map(Held::agreed).toList();
+    }
+
+    /** Every revision with who accepted it, oldest first. */
+    List<Revision> history() {
+        return held().stream().map(Held::revision).toList();
+    }
+
+    /** Whether the newest revision says the same as these values; not when there is none. */
+    boolean newestSays(Map<String, Object> values) {
+        List<Held> held = held();
+        return !held.isEmpty() && held.get(held.size() - 1).values().equals(values);
+    }
+
+    /** The number that the next revision gets. */
+    int next() {
+        List<Held> held = held();
+        return held.isEmpty() ? 1 : held.get(held.size() - 1).agreed().revision() + 1;
     }
 
     /** The files of the revisions that are there, in order. */
@@ -64,13 +88,26 @@ final class Revisions {
             Map<String, Object> values = Json.line(line);
             if (values.get("agreed") instanceof Map<?, ?> agreed && values.get("revision") instanceof BigDecimal n) {
                 Map<String, Object> plain = (Map<String, Object>) agreed;
-                return JobText.job(plain).map(job -> new Held(new Agreed(job, n.intValue(), Chain.hash(line)), plain));
+                return JobText.job(plain)
+                        .map(job -> new Agreed(job, n.intValue(), Chain.hash(line)))
+                        .map(held -> new Held(told(held, values), plain));
             }
             return Optional.empty();
         } catch (Json.NotJson e) {
             return Optional.empty();
         }
     }
+
+    private static Revision told(Agreed agreed, Map<String, Object> values) {
+        Said said = Fields.build(Said.class, values).value();
+        return new Revision(agreed, said.who() == null ? "" : said.who(), said.keyed(), said.reason());
+    }
+
+    /** What a revision's line says beside the job. */
+    record Said(
+            @Blank("keyed") OffsetDateTime keyed,
+            @Blank("who") String who,
+            @Blank("reason") String reason) {}
 
     /**
      * Takes a job as agreed: a new line, or the revision that says the same already and is the newest.
@@ -97,6 +134,23 @@ final class Revisions {
                                 + Book.heldBy(((Access.Taken) access).words()).text());
     }
 
+    /**
+     * Whether a job would fit in a line, looked at before anything is written.
+     *
+     * @throws IOException when it would not
+     */
+    void fits(Map<String, Object> values, Job job, String who, OffsetDateTime when, String why) throws IOException {
+        Map<String, Object> line = line(next(), values, job, who, when, why);
+        line.put("prev", Chain.NOTHING_BEFORE);
+        whole(Json.write(line));
+    }
+
+    private static void whole(byte[] bytes) throws IOException {
+        if (!Chain.looksWhole(bytes)) {
+            throw new IOException("job.jsonl: a job of " + bytes.length + " bytes is longer than a line may be");
+        }
+    }
+
     private static Map<String, Object> line(
             int revision, Map<String, Object> values, Job job, String who, OffsetDateTime when, String why) {
         Map<String, Object> line = new LinkedHashMap<>();
@@ -115,9 +169,7 @@ final class Revisions {
     private static String written(LineFile file, Map<String, Object> line) throws IOException {
         line.put("prev", file.head());
         byte[] bytes = Json.write(line);
-        if (!Chain.looksWhole(bytes)) {
-            throw new IOException("job.jsonl: a job of " + bytes.length + " bytes is longer than a line may be");
-        }
+        whole(bytes);
         if (file.append(bytes) instanceof Appended.Refused refused) {
             throw new IOException(refused.sentence());
         }

@@ -24,7 +24,8 @@ public sealed interface Entry
                 HandOver,
                 SetAside,
                 Closing,
-                Review {
+                Review,
+                Draw {
     /** The kind of this entry. */
     default Kind kind() {
         return Kind.of(getClass());

@@ -24,7 +24,8 @@ public enum Kind implements Word {
     HAND_OVER(HandOver.class),
     SET_ASIDE(SetAside.class),
     CLOSING(Closing.class),
-    REVIEW(Review.class);
+    REVIEW(Review.class),
+    DRAW(Draw.class);
 
     private final Class<? extends Record> type;
 

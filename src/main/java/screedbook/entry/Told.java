@@ -18,6 +18,7 @@ public final class Told {
             case NO_WORK -> "no work";
             case NUMBER -> "ticket number";
             case SET_ASIDE -> "set aside";
+            case DRAW -> "random place";
             default -> kind.word();
         };
     }
@@ -38,6 +39,8 @@ public final class Told {
             told.add(o.program()).add(o.sheet());
         } else if (entry instanceof Note n) {
             told.add(n.tags() == null ? null : String.join(", ", n.tags())).add(n.text());
+        } else if (entry instanceof Draw d) {
+            told.draw(d);
         } else if (entry instanceof Closing c) {
             told.add(
                     c.theirs().agreed() == null
@@ -82,6 +85,19 @@ public final class Told {
                 .add(span(g.depthBefore(), g.depthAfter()))
                 .add(g.used())
                 .add(g.material());
+    }
+
+    private void draw(Draw d) {
+        Draw.Reached r = d.reached();
+        add(d.step()).add(d.mix());
+        add(numbered("lot ", d.lot())).add(numbered("sublot ", r.sublot())).add(numbered("draw ", r.nth()));
+        add(r.into()).add(r.of());
+        add(r.pull() == null ? null : pullLift(r.pull(), r.lift())).add(r.place());
+        add(r.fromLeft() == null ? null : r.fromLeft().text() + " from left edge");
+    }
+
+    private static String numbered(String what, Integer number) {
+        return number == null ? null : what + number;
     }
 
     private void weather(Weather w) {

@@ -1,7 +1,10 @@
 package screedbook.entry;
 
 import java.math.BigDecimal;
+import java.time.DateTimeException;
 import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -66,6 +69,48 @@ public record Typed<T>(T value, String trouble, List<T> could) {
             return not("\"" + text.strip() + "\" is no whole number; right would be 3");
         }
         return of(number.value().intValue());
+    }
+
+    /** A date: {@code 2026-06-03} or {@code 20260603}. */
+    public static Typed<LocalDate> date(String text) {
+        String t = text.strip();
+        if (t.isEmpty()) {
+            return of(null);
+        }
+        String dashed = t.matches("\\d{8}") ? t.substring(0, 4) + "-" + t.substring(4, 6) + "-" + t.substring(6) : t;
+        try {
+            return of(LocalDate.parse(dashed));
+        } catch (DateTimeException e) {
+            return not("\"" + Shown.text(t) + "\" is no date; right would be 2026-06-03");
+        }
+    }
+
+    /** An hour of any day: {@code 2130} or {@code 21:30}. */
+    public static Typed<LocalTime> hour(String text) {
+        String t = text.strip();
+        if (t.isEmpty()) {
+            return of(null);
+        }
+        String digits = t.matches("\\d{3,4}") ? "0".repeat(4 - t.length()) + t : t;
+        String apart = digits.matches("\\d{4}") ? digits.substring(0, 2) + ":" + digits.substring(2) : digits;
+        try {
+            return of(LocalTime.parse(apart.matches("\\d:\\d\\d") ? "0" + apart : apart));
+        } catch (DateTimeException e) {
+            return not("\"" + Shown.text(t) + "\" is no hour; right would be 21:30");
+        }
+    }
+
+    /** A time zone by the name of a place in it: {@code America/Denver}. */
+    public static Typed<ZoneId> zone(String text) {
+        String t = text.strip();
+        if (t.isEmpty()) {
+            return of(null);
+        }
+        try {
+            return of(ZoneId.of(t));
+        } catch (DateTimeException e) {
+            return not("\"" + Shown.text(t) + "\" is no zone; right would be America/Denver");
+        }
     }
 
     /**

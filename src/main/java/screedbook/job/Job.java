@@ -63,7 +63,8 @@ public record Job(
         String sheet,
 
         @Blank("people") List<Person> people,
-        @Blank("instruments") List<Instrument> instruments) {
+        @Blank("instruments") List<Instrument> instruments,
+        Planning planning) {
 
     /** Where the job is; for sun times. Degrees, north and east positive. */
     public record Place(
@@ -124,7 +125,9 @@ public record Job(
             @Blank(value = "thickness", measure = Measure.DEPTH, due = Blank.Due.ALWAYS)
             Amount thickness,
 
-            @Blank(value = "mix", due = Blank.Due.ALWAYS) String mix,
+            @Blank(value = "mix", pick = Blank.Pick.MIX, due = Blank.Due.ALWAYS)
+            String mix,
+
             @Blank("base") screedbook.entry.Surface.Base base) {}
 
     /** Whether traffic will ride on it. */
@@ -136,7 +139,9 @@ public record Job(
     /** One width laid in one run: left and right edge from the reference line, left negative. */
     public record Pull(
             @Blank(value = "name", due = Blank.Due.ALWAYS) String name,
-            @Blank(value = "lift", due = Blank.Due.ALWAYS) Integer lift,
+
+            @Blank(value = "lift", pick = Blank.Pick.LIFT, due = Blank.Due.ALWAYS)
+            Integer lift,
 
             @Blank(value = "left", measure = Measure.WIDTH, due = Blank.Due.ALWAYS)
             Amount left,
@@ -186,7 +191,13 @@ public record Job(
                     help = "lb/yd2 for each inch, kg/m2 for each mm")
             Amount spread,
 
-            @Blank("pay item") String payItem) {
+            @Blank("pay item") String payItem,
+
+            @Blank(value = "gradation", help = "fine or coarse, as designed")
+            Gradation gradation,
+
+            @Blank(value = "type", help = "the specification's own word for it, such as 424 or open-graded")
+            String type) {
         /** A letter between the temperatures names the traffic: AASHTO M 332 (from memory). */
         private static final Pattern GRADE = Pattern.compile("(?i)(?:PG\\s*)?(\\d{2})[SHVE]?-\\d{2}.*");
 
@@ -198,6 +209,12 @@ public record Job(
             Matcher m = GRADE.matcher(binder.strip());
             return m.matches() ? Optional.of(Integer.valueOf(m.group(1))) : Optional.empty();
         }
+    }
+
+    /** Which side of the design's line the aggregate lies on. */
+    public enum Gradation implements Word {
+        FINE,
+        COARSE
     }
 
     /** What makes a mix workable at lower heat. */
@@ -311,7 +328,41 @@ public record Job(
             @Blank(value = "lot", measure = Measure.LOAD) Amount lot,
             @Blank(value = "sublot", measure = Measure.LOAD) Amount sublot,
             @Blank("ends at") LotEnd ends,
-            @Blank("over night") Overnight overnight) {}
+            @Blank("over night") Overnight overnight,
+
+            @Blank(value = "random by", help = "tons or places")
+            RandomBy randomBy,
+
+            @Blank("draws a sublot") Integer draws,
+
+            @Blank(value = "no place nearer to a free edge than", measure = Measure.WIDTH)
+            Amount freeEdge,
+
+            @Blank(value = "no place nearer to a held edge than", measure = Measure.WIDTH)
+            Amount heldEdge,
+
+            @Blank(value = "seed", help = "drawn by the program, or given by somebody")
+            Seed seed,
+
+            @Blank(value = "no places in") List<Excluded> excluded) {}
+
+    /** What random numbers are turned into. */
+    public enum RandomBy implements Word {
+        TONS,
+        PLACES
+    }
+
+    /** Where the seed of random numbers comes from. */
+    public enum Seed implements Word {
+        DRAWN,
+        GIVEN
+    }
+
+    /** A stretch in which no sample is taken, as a bridge. */
+    public record Excluded(
+            @Blank(value = "from", due = Blank.Due.ALWAYS) Station from,
+            @Blank(value = "to", due = Blank.Due.ALWAYS) Station to,
+            @Blank("why") String why) {}
 
     /** Where a lot ends. */
     public enum LotEnd implements Word {
@@ -378,11 +429,12 @@ public record Job(
                 Settled.list(tackTargets),
                 thermal,
                 night,
-                lots,
+                Settled.lots(lots),
                 Settled.checks(checks),
                 sheet,
                 Settled.list(people),
-                Settled.list(instruments));
+                Settled.list(instruments),
+                planning == null ? Planning.NONE : planning.settled());
     }
 
     public UnitSystem system() {

@@ -20,6 +20,22 @@ final class Settled {
                 .toList();
     }
 
+    static Job.Lots lots(Job.Lots given) {
+        return given == null
+                ? null
+                : new Job.Lots(
+                        given.lot(),
+                        given.sublot(),
+                        given.ends(),
+                        given.overnight(),
+                        given.randomBy(),
+                        given.draws(),
+                        given.freeEdge(),
+                        given.heldEdge(),
+                        given.seed(),
+                        list(given.excluded()));
+    }
+
     static Job.Stationing stationing(Job.Stationing given, Job.Units units) {
         StationBase usual = units == Job.Units.METRIC ? StationBase.M_1000 : StationBase.FT_100;
         Job.Stationing s = given == null ? new Job.Stationing(null, null, null, null, null) : given;

@@ -59,6 +59,17 @@ final class Leaf {
         lines.add(line.toString().stripTrailing());
     }
 
+    /** A name in a column of its own, and a text that wraps beside it. */
+    void named(String name, int wide, String text) {
+        Leaf beside = new Leaf(width - wide);
+        beside.say(0, text);
+        String first = Shown.text(name);
+        for (String line : beside.lines()) {
+            lines.add((first + " ".repeat(Math.max(0, wide - columns(first))) + line).stripTrailing());
+            first = "";
+        }
+    }
+
     /** Two texts at the ends of one line, or one under the other where there is no room. */
     void ends(String left, String right) {
         String a = Shown.text(left);

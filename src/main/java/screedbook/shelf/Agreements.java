@@ -88,7 +88,7 @@ final class Agreements {
     /** The sheet that was frozen for the shift, or the shipped one while it is still the same. */
     private Optional<SpecSheet> found(Named named) {
         Optional<SpecSheet> frozen = folder.frozenSheet(named.name(), named.sha256())
-                .flatMap(bytes -> SpecSheet.read(named.name(), bytes).sheet());
+                .flatMap(bytes -> SpecSheet.kept(named.name(), bytes).sheet());
         return frozen.isPresent()
                 ? frozen
                 : SpecSheet.shipped(named.name()).filter(sheet -> sheet.sha256().equals(named.sha256()));

@@ -6,6 +6,8 @@ import screedbook.entry.Word;
 public enum Demand implements Word {
     /** A longitudinal joint of the layer stays out of the wheel paths. */
     JOINT_OUT_OF_WHEEL_PATHS,
+    /** A longitudinal joint of the layer lies on a final lane line or edge line. */
+    JOINT_ON_LINE,
     /** Tack is sprayed as it came from its maker. */
     TACK_UNDILUTED,
     /** Every face that the mix will touch is tacked. */

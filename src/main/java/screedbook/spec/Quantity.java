@@ -14,16 +14,26 @@ public enum Quantity implements Word {
     PAVER_MIX(Measure.TEMPERATURE),
     /** Planned compacted thickness of a lift. */
     LIFT(Measure.DEPTH),
+    /** Planned thickness of a lift in sizes of its largest aggregate, for a fine mix. */
+    LIFT_SIZES_FINE(Measure.TIMES),
+    /** The same for a coarse mix. */
+    LIFT_SIZES_COARSE(Measure.TIMES),
     /** Untrimmed core height. */
     CORE_HEIGHT(Measure.DEPTH),
+    /** From a longitudinal joint across to the nearest one of the lift below. */
+    JOINT_OFFSET(Measure.DEPTH),
     TACK_APPLIED(Measure.TACK_RATE),
     TACK_RESIDUAL(Measure.TACK_RATE),
+    /** Water added to a tack product, in hundredths of the product. */
+    TACK_WATER(Measure.PERCENT),
     /** Temperature of the tack material when sprayed. */
     TACK_MATERIAL(Measure.TEMPERATURE),
     /** Mix temperature less the target, at the plant. */
     PLANT_DIFFERENCE(Measure.DIFFERENCE),
     /** Mix temperature less the target, at the paver. */
     PAVER_DIFFERENCE(Measure.DIFFERENCE),
+    /** The target that a mix is designed or agreed with at the plant. */
+    PLANT_TARGET(Measure.TEMPERATURE),
     /** Highest less lowest mat temperature along a length. */
     MAT_RANGE(Measure.DIFFERENCE),
     /** Highest less lowest temperature of the uncompacted mat at one check. */

@@ -2,6 +2,7 @@ package screedbook.spec;
 
 import java.math.BigDecimal;
 import java.time.DateTimeException;
+import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -21,6 +22,7 @@ final class RowReading {
     private static final Pattern ID = Pattern.compile("[a-z0-9][a-z0-9.-]{0,47}");
     private static final Pattern FROM = Pattern.compile("(>=?)\\s*(\\d{1,4}(?:\\.\\d{1,3})?)");
     private static final Pattern TO = Pattern.compile("(<=?)\\s*(\\d{1,4}(?:\\.\\d{1,3})?)");
+    private static final Pattern NUMBER = Pattern.compile("[1-9]\\d{0,2}(\\.\\d?[1-9])?");
     private static final Pattern DATES = Pattern.compile("(\\d\\d-\\d\\d)\\.\\.(\\d\\d-\\d\\d)(\\?)?");
     private static final String COMMON = "common practice";
 
@@ -95,15 +97,23 @@ final class RowReading {
             return null;
         }
         Measure measure = quantity.measure();
-        Optional<Unit> unit = Unit.ofSuffix(cells.text("unit")).filter(measure::takes);
+        Optional<Unit> unit = Unit.ofSuffix(cells.text("unit")).filter(each -> fits(measure, each));
         if (unit.isEmpty()) {
-            String right = Arrays.stream(Unit.values())
-                    .filter(measure::takes)
-                    .map(Unit::suffix)
-                    .collect(Collectors.joining(" or "));
-            cells.trouble("unit is \"" + cells.text("unit") + "\" for " + quantity.word(), right);
+            cells.trouble("unit is \"" + cells.text("unit") + "\" for " + quantity.word(), units(measure));
         }
         return unit.orElse(null);
+    }
+
+    /** A document may print a depth in feet, which nobody keys. */
+    private static boolean fits(Measure measure, Unit unit) {
+        return measure.takes(unit) || measure == Measure.DEPTH && unit == Unit.FOOT;
+    }
+
+    private static String units(Measure measure) {
+        return Arrays.stream(Unit.values())
+                .filter(each -> fits(measure, each))
+                .map(Unit::suffix)
+                .collect(Collectors.joining(" or "));
     }
 
     private Amount amount(String head, Unit unit) {
@@ -168,18 +178,40 @@ final class RowReading {
     private When.Choice choice(When.Column column) {
         List<String> sure = new ArrayList<>();
         List<String> unsaid = new ArrayList<>();
+        List<String> not = new ArrayList<>();
         for (String word : cells.words(column.head)) {
-            boolean open = word.endsWith("?");
-            String bare = open ? word.substring(0, word.length() - 1).strip() : word;
+            boolean other = word.startsWith("!");
+            boolean open = !other && word.endsWith("?");
+            String bare = (other ? word.substring(1) : open ? word.substring(0, word.length() - 1) : word).strip();
             if (bare.isEmpty() || !column.words.isEmpty() && !column.words.contains(bare)) {
                 String all = column.words.isEmpty() ? "a word" : String.join(", ", column.words);
                 cells.trouble(
                         column.head + " is \"" + word + "\"",
                         "one of " + all + ", with ? where the sheet does not say");
             }
-            (open ? unsaid : sure).add(bare);
+            (other ? not : open ? unsaid : sure).add(bare);
         }
-        return new When.Choice(column, List.copyOf(sure), List.copyOf(unsaid));
+        if (!not.isEmpty() && !sure.isEmpty()) {
+            cells.trouble(
+                    column.head + " is \"" + cells.text(column.head) + "\"",
+                    "either the words that it holds for, or those with ! that it does not hold for");
+        }
+        if (column.number) {
+            numbers(column, sure, unsaid, not);
+        }
+        return new When.Choice(column, List.copyOf(sure), List.copyOf(unsaid), List.copyOf(not));
+    }
+
+    /** Sizes and grades are compared as numbers are written shortest. */
+    @SafeVarargs
+    private void numbers(When.Column column, List<String>... words) {
+        for (List<String> each : words) {
+            for (String word : each) {
+                if (!NUMBER.matcher(word).matches()) {
+                    cells.trouble(column.head + " is \"" + word + "\"", "a number such as 12.5 or 64");
+                }
+            }
+        }
     }
 
     private When.Band band() {
@@ -189,9 +221,9 @@ final class RowReading {
         }
         When.Edge from = edge("thickness_from", FROM, ">=1.5 or >1.5");
         When.Edge to = edge("thickness_to", TO, "<=2.9 or <3.0");
-        Optional<Unit> unit = Unit.ofSuffix(cells.text("thickness_unit")).filter(Measure.DEPTH::takes);
+        Optional<Unit> unit = Unit.ofSuffix(cells.text("thickness_unit")).filter(each -> fits(Measure.DEPTH, each));
         if (unit.isEmpty()) {
-            cells.trouble("thickness_unit is \"" + cells.text("thickness_unit") + "\"", "in or mm");
+            cells.trouble("thickness_unit is \"" + cells.text("thickness_unit") + "\"", units(Measure.DEPTH));
         }
         int decimals = Math.max(
                 from == null ? 0 : from.at().scale(), to == null ? 0 : to.at().scale());
@@ -226,6 +258,21 @@ final class RowReading {
                         "months and days such as 11-02..12-31, with ? where the sheet does not say");
             }
         }
+        apart(windows);
         return List.copyOf(windows);
+    }
+
+    /** No day lies in two windows of a row. */
+    private void apart(List<When.Window> windows) {
+        for (LocalDate day = LocalDate.of(2028, 1, 1); day.getYear() == 2028; day = day.plusDays(1)) {
+            LocalDate at = day;
+            if (windows.stream().filter(window -> window.has(at)).count() > 1) {
+                cells.trouble(
+                        "dates is \"" + cells.text("dates") + "\", which has "
+                                + day.toString().substring(5) + " twice",
+                        "windows that do not overlap");
+                return;
+            }
+        }
     }
 }

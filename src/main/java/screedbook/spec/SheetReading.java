@@ -47,6 +47,7 @@ final class SheetReading {
             "base",
             "tack_on",
             "tack_grade",
+            "mix_type",
             "dates",
             "document",
             "edition",
@@ -68,10 +69,13 @@ final class SheetReading {
     private final String file;
     private final List<SheetTrouble> troubles = new ArrayList<>();
     private final List<Row> rows = new ArrayList<>();
+    private final boolean kept;
 
-    SheetReading(String name, byte[] bytes) {
+    /** @param kept whether it was in force once: then it is taken as long as its rows can be understood */
+    SheetReading(String name, byte[] bytes, boolean kept) {
         this.name = name;
         this.bytes = bytes;
+        this.kept = kept;
         this.file = name + ".csv";
     }
 
@@ -90,6 +94,9 @@ final class SheetReading {
             row(records.get(i), lines.get(i), heads, width);
         }
         together();
+        if (!kept) {
+            tables();
+        }
         if (!troubles.isEmpty()) {
             return new Loaded(Optional.empty(), List.copyOf(troubles));
         }
@@ -171,6 +178,12 @@ final class SheetReading {
                 }
             }
         }
+    }
+
+    private void tables() {
+        Set<Integer> troubled = new HashSet<>();
+        troubles.forEach(each -> troubled.add(each.line()));
+        new Tables(this::trouble).look(rows, troubled);
     }
 
     private void trouble(int line, String seen, String right) {

@@ -19,6 +19,7 @@ import screedbook.unit.Amount;
  * @param base what is paved over: {@code asphalt}, {@code concrete} or {@code aggregate}
  * @param tackOn what lies under the tack: {@code new}, {@code existing}, {@code milled} or {@code concrete}
  * @param tackGrade grade of the tack product
+ * @param mixType the specification's own word for the mix
  */
 public record Situation(
         String layer,
@@ -32,8 +33,63 @@ public record Situation(
         String base,
         String tackOn,
         String tackGrade,
-        LocalDate date) {
+        LocalDate date,
+        String mixType) {
     /** Nothing known. */
     public static final Situation UNKNOWN =
-            new Situation(null, null, null, null, null, null, null, null, null, null, null, null);
+            new Situation(null, null, null, null, null, null, null, null, null, null, null, null, null);
+
+    /** The same case by day or by night. */
+    public Situation lit(String dayOrNight) {
+        return new Situation(
+                layer,
+                thickness,
+                nmas,
+                grade,
+                polymer,
+                aid,
+                dayOrNight,
+                thermal,
+                base,
+                tackOn,
+                tackGrade,
+                date,
+                mixType);
+    }
+
+    /** The same case at a planned thickness. */
+    public Situation thick(Amount planned) {
+        return new Situation(
+                layer, planned, nmas, grade, polymer, aid, light, thermal, base, tackOn, tackGrade, date, mixType);
+    }
+
+    /** The same case with tack under it. */
+    public Situation tacked(String surface, String gradeOfTack) {
+        return new Situation(
+                layer, thickness, nmas, grade, polymer, aid, light, thermal, base, surface, gradeOfTack, date, mixType);
+    }
+
+    /** The same case at another light, with another thermal method and another aid. */
+    public Situation with(String otherLight, String otherThermal, String otherAid) {
+        return new Situation(
+                layer,
+                thickness,
+                nmas,
+                grade,
+                polymer,
+                otherAid,
+                otherLight,
+                otherThermal,
+                base,
+                tackOn,
+                tackGrade,
+                date,
+                mixType);
+    }
+
+    /** The same case on a date. */
+    public Situation on(LocalDate day) {
+        return new Situation(
+                layer, thickness, nmas, grade, polymer, aid, light, thermal, base, tackOn, tackGrade, day, mixType);
+    }
 }

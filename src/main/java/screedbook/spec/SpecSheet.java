@@ -13,7 +13,16 @@ import screedbook.unit.Amount;
 
 /** A table of limits with citations. */
 public final class SpecSheet {
-    private static final List<String> SHIPPED = List.of("practice", "ohio-401-2010");
+    private static final List<String> SHIPPED = List.of(
+            "practice",
+            "ohio-401-2010",
+            "ohio-401-407-424-2010",
+            "wsdot-5-04",
+            "florida-300-330-334",
+            "ufgs-02749",
+            "ufc-3-250-03-2001",
+            "joints-fp-96",
+            "joints-kansas-614");
     private static final String USUAL = "usual";
 
     private final String name;
@@ -38,7 +47,12 @@ public final class SpecSheet {
 
     /** A sheet read from the exact bytes of its file, or everything that stands in the way, all at once. */
     public static Loaded read(String name, byte[] csv) {
-        return new SheetReading(name, csv).loaded();
+        return new SheetReading(name, csv, false).loaded();
+    }
+
+    /** A sheet that was in force once: what a table of it leaves out does not stand in its way any more. */
+    public static Loaded kept(String name, byte[] csv) {
+        return new SheetReading(name, csv, true).loaded();
     }
 
     /** The names of the sheets that come with the program. */
@@ -97,7 +111,7 @@ public final class SpecSheet {
             Said said = row.when().holds(situation);
             if (row.sort() == Row.Sort.LIMIT && said != Said.NO) {
                 lowered(row, said, situation, inForce, unsure);
-            } else if (row.sort() == Row.Sort.SETS_NO_LIMIT && said == Said.YES) {
+            } else if (row.sort().silent() && said == Said.YES) {
                 silent.add(row.says());
             }
         }
@@ -188,6 +202,11 @@ public final class SpecSheet {
 
     private static boolean same(Amount a, Amount b) {
         return a == null || b == null ? a == b : a.compareTo(b) == 0;
+    }
+
+    /** Every row in words, in the order of the file. */
+    public List<Printed> printed() {
+        return rows.stream().map(Row::printed).toList();
     }
 
     /** Every row, for the test that each has its document, clause and how it is known. */

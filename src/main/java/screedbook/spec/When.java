@@ -20,19 +20,23 @@ record When(List<Choice> choices, Band band, List<Window> windows) {
         THERMAL("thermal", "thermal method", Situation::thermal, "continuous-imaging", "handheld-camera", "none"),
         BASE("base", "base", Situation::base, "asphalt", "concrete", "aggregate"),
         TACK_ON("tack_on", "surface under the tack", Situation::tackOn, "new", "existing", "milled", "concrete"),
-        TACK_GRADE("tack_grade", "grade of the tack", Situation::tackGrade);
+        TACK_GRADE("tack_grade", "grade of the tack", Situation::tackGrade),
+        MIX_TYPE("mix_type", "type of the mix", Situation::mixType);
 
         final String head;
         final String label;
         final Function<Situation, String> of;
         /** The words that may stand in a cell; empty where any may. */
         final List<String> words;
+        /** Whether its words are numbers. */
+        final boolean number;
 
         Column(String head, String label, Function<Situation, String> of, String... words) {
             this.head = head;
             this.label = label;
             this.of = of;
             this.words = List.of(words);
+            this.number = head.equals("nmas_mm") || head.equals("grade");
         }
 
         private static String plain(BigDecimal number) {
@@ -40,22 +44,56 @@ record When(List<Choice> choices, Band band, List<Window> windows) {
         }
     }
 
-    /** One cell of words; those with a question mark are cases of which the sheet does not say. */
-    record Choice(Column column, List<String> sure, List<String> unsaid) {
+    /**
+     * One cell of words.
+     *
+     * @param unsaid words with a question mark: cases of which the sheet does not say
+     * @param not words behind a sign !: the row holds unless the case is said to be one of them
+     */
+    record Choice(Column column, List<String> sure, List<String> unsaid, List<String> not) {
+        /** {@code continuous-imaging or none (not said)}. */
+        String text() {
+            List<String> told = new ArrayList<>(sure);
+            unsaid.forEach(word -> told.add(word + " (not said)"));
+            not.forEach(word -> told.add("unless " + word));
+            return String.join(" or ", told);
+        }
+
         Said holds(Situation situation) {
             String is = column.of.apply(situation);
             if (is == null) {
-                return Said.UNSURE;
+                return unsaid.isEmpty() && !not.isEmpty() ? Said.YES : Said.UNSURE;
             }
             if (sure.contains(is)) {
                 return Said.YES;
             }
-            return unsaid.contains(is) ? Said.UNSURE : Said.NO;
+            if (unsaid.contains(is)) {
+                return Said.UNSURE;
+            }
+            return not.isEmpty() || not.contains(is) ? Said.NO : Said.YES;
         }
     }
 
     /** A band of planned thickness. */
     record Band(Edge from, Edge to, screedbook.unit.Unit unit, screedbook.calc.Rounding rounding, int decimals) {
+        /** Those of its ends that are stated. */
+        List<Edge> edges() {
+            return java.util.stream.Stream.of(from, to)
+                    .filter(java.util.Objects::nonNull)
+                    .toList();
+        }
+
+        /** {@code from >=1.5 to <=2.9 in}. */
+        String text() {
+            String low = from == null
+                    ? ""
+                    : "from >" + (from.included() ? "=" : "") + from.at().toPlainString() + " ";
+            String high = to == null
+                    ? ""
+                    : "to <" + (to.included() ? "=" : "") + to.at().toPlainString() + " ";
+            return low + high + unit.suffix();
+        }
+
         Said holds(Amount planned) {
             if (planned == null) {
                 return Said.UNSURE;
@@ -82,6 +120,15 @@ record When(List<Choice> choices, Band band, List<Window> windows) {
 
     /** Dates of every year, both ends in; the end may lie in the next year. */
     record Window(java.time.MonthDay from, java.time.MonthDay to, boolean said) {
+        /** {@code 11-02 to 12-31}. */
+        String text() {
+            return day(from) + " to " + day(to) + (said ? "" : " (not said)");
+        }
+
+        private static String day(java.time.MonthDay day) {
+            return day.toString().substring(2);
+        }
+
         boolean has(LocalDate date) {
             java.time.MonthDay day = java.time.MonthDay.from(date);
             boolean after = !day.isBefore(from);
@@ -96,6 +143,21 @@ record When(List<Choice> choices, Band band, List<Window> windows) {
             said = said.and(choice.holds(situation));
         }
         return windows.isEmpty() ? said : said.and(dated(situation.date()));
+    }
+
+    /** The cases in words, parted by semicolons; empty where it holds for all. */
+    String text() {
+        List<String> parts = new ArrayList<>();
+        for (Choice choice : choices) {
+            parts.add(choice.column().label + " " + choice.text());
+        }
+        if (band != null) {
+            parts.add("thickness " + band.text());
+        }
+        for (Window window : windows) {
+            parts.add("dates " + window.text());
+        }
+        return String.join("; ", parts);
     }
 
     /** Why it is unsure whether they hold: what the case does not tell, and what the sheet does not say. */

@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import screedbook.entry.Day;
+import screedbook.entry.Draw;
 import screedbook.entry.Entry;
 import screedbook.entry.NoWork;
 import screedbook.entry.Note;
@@ -224,24 +225,67 @@ final class Dues {
     }
 
     private void sample() {
+        List<Standing<Draw>> draws = day.standing(Draw.class);
+        if (!draws.isEmpty()) {
+            drawn(draws);
+            return;
+        }
         Optional.ofNullable(job.lots())
                 .filter(l -> l.sublot() != null || l.lot() != null)
-                .ifPresent(lots -> {
-                    String cut = "lot "
-                            + (lots.lot() == null ? "not set" : lots.lot().text()) + ", sublot "
-                            + (lots.sublot() == null ? "not set" : lots.sublot().text());
-                    add(
-                            "sample",
-                            "sample",
-                            "not yet",
-                            false,
-                            0,
-                            0,
-                            new Working(
-                                    "no random place is drawn for this shift",
-                                    List.of(cut),
-                                    List.of(),
-                                    "the job's lots"));
-                });
+                .ifPresent(
+                        lots -> sample("not yet", List.of(), List.of(), 0, "no random place is drawn for this shift"));
+    }
+
+    /** A note tagged sample, later than a place was reached, answers the oldest place that has none. */
+    private void drawn(List<Standing<Draw>> draws) {
+        List<Standing<Draw>> places = draws.stream()
+                .filter(d -> d.entry().step() == Draw.Step.REACHED)
+                .toList();
+        List<Standing<Note>> notes = day.standing(Note.class).stream()
+                .filter(n -> tagged(n.entry(), "sample"))
+                .toList();
+        List<Standing<Draw>> open = new ArrayList<>();
+        int used = 0;
+        for (Standing<Draw> place : places) {
+            while (used < notes.size()
+                    && notes.get(used)
+                            .order()
+                            .toInstant()
+                            .isBefore(place.order().toInstant())) {
+                used++;
+            }
+            if (used < notes.size()) {
+                used++;
+            } else {
+                open.add(place);
+            }
+        }
+        String when = open.isEmpty() ? "not yet" : "NOW: " + where(open.get(0).entry());
+        List<String> put = places.stream()
+                .map(p -> p.ref() + " " + screedbook.entry.Told.line(p.entry()))
+                .toList();
+        List<Ref> entries = places.stream().map(Standing::ref).toList();
+        sample(when, put, entries, places.size() - open.size(), "random places, told when a load comes to them");
+    }
+
+    private static String where(Draw draw) {
+        Draw.Reached r = draw.reached();
+        String place = r.fromLeft() == null
+                ? "load " + r.of()
+                : (r.place() == null ? "load " + r.of() : r.place()) + ", "
+                        + r.fromLeft().text() + " from left";
+        return "lot " + draw.lot() + " sublot " + r.sublot() + ", " + place;
+    }
+
+    private void sample(String when, List<String> put, List<Ref> entries, int done, String formula) {
+        Job.Lots lots = job.lots();
+        List<String> all = new ArrayList<>();
+        if (lots != null) {
+            all.add("lot " + (lots.lot() == null ? "not set" : lots.lot().text()) + ", sublot "
+                    + (lots.sublot() == null ? "not set" : lots.sublot().text()));
+        }
+        all.addAll(put);
+        Working working = new Working(formula, List.copyOf(all), entries, "the job's lots");
+        add("sample", "sample", when, when.startsWith("NOW"), done, put.size(), working);
     }
 }

@@ -7,8 +7,10 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import screedbook.entry.Day;
+import screedbook.entry.Draw;
 import screedbook.entry.Line;
 import screedbook.entry.ShiftId;
+import screedbook.entry.Standing;
 import screedbook.entry.Written;
 import screedbook.job.Job;
 import screedbook.unit.Amount;
@@ -22,11 +24,25 @@ import screedbook.unit.Measure;
  * @param tackSamples tack samples taken
  * @param shifts that are in these figures
  * @param uncounted entries of those shifts that are in no total
+ * @param placed tons placed of each mix, one figure for each shift in which it was placed
+ * @param draws what those shifts tell of random places
  */
 public record ToDate(
-        Map<String, Amount> pay, Map<String, Integer> loads, int tackSamples, List<ShiftId> shifts, int uncounted) {
+        Map<String, Amount> pay,
+        Map<String, Integer> loads,
+        int tackSamples,
+        List<ShiftId> shifts,
+        int uncounted,
+        Map<String, List<Amount>> placed,
+        List<Draw> draws) {
     /** Before the first shift. */
     public static final ToDate NONE = new ToDate(Map.of(), Map.of(), 0, List.of(), 0);
+
+    /** Figures of shifts of which nothing is told for lots. */
+    public ToDate(
+            Map<String, Amount> pay, Map<String, Integer> loads, int tackSamples, List<ShiftId> shifts, int uncounted) {
+        this(pay, loads, tackSamples, shifts, uncounted, Map.of(), List.of());
+    }
 
     /** These figures and another shift's, by the job that was in force in it. */
     public ToDate and(Day day, Job job) {
@@ -38,10 +54,13 @@ public record ToDate(
         Loads loads = Loads.of(day, Measure.LOAD.unit(job.system()));
         Map<String, Amount> pay = new TreeMap<>();
         Map<String, Integer> counts = new TreeMap<>();
+        Map<String, List<Amount>> placed = new TreeMap<>();
         for (Tons each : Groups.of(loads, job)) {
             if (each.by() == Tons.By.PAY_ITEM) {
                 pay.put(each.of(), each.pay());
                 counts.put(each.of(), each.loads());
+            } else if (each.by() == Tons.By.MIX) {
+                placed.put(each.of(), List.of(each.placed()));
             }
         }
         return new ToDate(
@@ -49,7 +68,13 @@ public record ToDate(
                 Map.copyOf(counts),
                 Dues.tackSamples(day),
                 List.of(day.shift()),
-                loads.left().size() + day.uncounted().size());
+                loads.left().size() + day.uncounted().size(),
+                Map.copyOf(placed),
+                draws(day));
+    }
+
+    static List<Draw> draws(Day day) {
+        return day.standing(Draw.class).stream().map(Standing::entry).toList();
     }
 
     /** These figures and those of other shifts. */
@@ -58,12 +83,20 @@ public record ToDate(
         other.pay.forEach((item, tons) -> pays.merge(item, tons, Amount::plus));
         Map<String, Integer> counts = new TreeMap<>(loads);
         other.loads.forEach((item, count) -> counts.merge(item, count, Integer::sum));
+        Map<String, List<Amount>> tons = new TreeMap<>(placed);
+        other.placed.forEach((mix, more) -> tons.merge(mix, more, ToDate::joined));
         return new ToDate(
                 Map.copyOf(pays),
                 Map.copyOf(counts),
                 tackSamples + other.tackSamples,
                 Stream.concat(shifts.stream(), other.shifts.stream()).toList(),
-                uncounted + other.uncounted);
+                uncounted + other.uncounted,
+                Map.copyOf(tons),
+                joined(draws, other.draws));
+    }
+
+    private static <T> List<T> joined(List<T> first, List<T> more) {
+        return Stream.concat(first.stream(), more.stream()).toList();
     }
 
     /** A day as it stood at a moment: only lines keyed before it. Lines that cannot be read have no time and stay. */

@@ -37,7 +37,7 @@ public final class Unplanned {
         Job.Checks none = new Job.Checks(0, 0, null, never, never, never, null, 0, YesNo.NO, null);
         return new Job(
                         id, id, null, null, null, null, zone, units, null, null, null, null, null, null, null, null,
-                        null, null, null, null, null, null, none, null, null, null)
+                        null, null, null, null, null, null, none, null, null, null, null)
                 .settled();
     }
 

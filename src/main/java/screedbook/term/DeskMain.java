@@ -47,9 +47,9 @@ public final class DeskMain {
 
     private static int run(Words words, String program, PrintStream err) throws IOException {
         Path folder = words.demo() ? Demo.copy() : words.folder();
-        if (!Files.isRegularFile(folder.resolve("job.json")) && !Files.isDirectory(folder.resolve("diary"))) {
-            err.println("screedbook: " + Shown.text(folder.toString())
-                    + " holds no job; screedbook new DIR makes one, screedbook --demo shows one");
+        if (!Files.isDirectory(folder)) {
+            err.println("screedbook: there is no folder " + Shown.text(folder.toString())
+                    + "; screedbook new DIR makes one for a job, screedbook --demo shows one");
             return 3;
         }
         Clock clock = Clock.systemDefaultZone();

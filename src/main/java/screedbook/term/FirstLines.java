@@ -7,7 +7,6 @@ import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.HexFormat;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import screedbook.entry.Aside;
 import screedbook.entry.Line;
@@ -18,8 +17,8 @@ import screedbook.entry.Unwritten;
 import screedbook.entry.Written;
 import screedbook.job.Agreed;
 import screedbook.job.Job;
+import screedbook.shelf.SheetNow;
 import screedbook.shelf.Shelf;
-import screedbook.spec.SpecSheet;
 
 /** The lines that the program itself writes: opening, another plan, a clock that jumped. */
 record FirstLines(Shelf shelf, String program, String who) {
@@ -53,8 +52,7 @@ record FirstLines(Shelf shelf, String program, String who) {
             throw new IOException("job.json cannot be read");
         }
         Agreed agreed = shelf.folder().accept(who, now, null);
-        Optional<byte[]> sheet = sheet(job.get().sheet());
-        String sha256 = sheet.isPresent() ? shelf.folder().freezeSheet(job.get().sheet(), sheet.get()) : null;
+        String sha256 = frozen(job.get().sheet());
         ZoneId here = ZoneId.systemDefault();
         boolean same = here.getRules().getOffset(now.toInstant()).equals(now.getOffset());
         Opening opening = new Opening(
@@ -79,8 +77,7 @@ record FirstLines(Shelf shelf, String program, String who) {
             return Optional.empty();
         }
         Agreed agreed = shelf.folder().accept(who, now, null);
-        Optional<byte[]> sheet = sheet(job.get().sheet());
-        String sha256 = sheet.isPresent() ? shelf.folder().freezeSheet(job.get().sheet(), sheet.get()) : null;
+        String sha256 = frozen(job.get().sheet());
         String oldJob = null;
         String oldSheet = null;
         for (Written each : own) {
@@ -88,11 +85,11 @@ record FirstLines(Shelf shelf, String program, String who) {
                 oldJob = o.jobSha256();
                 oldSheet = o.sheetSha256();
             } else if (each instanceof Line l && l.entry() instanceof Plan p) {
-                oldJob = p.jobSha256();
-                oldSheet = p.sheetSha256();
+                oldJob = p.jobSha256() == null ? oldJob : p.jobSha256();
+                oldSheet = p.sheetSha256() == null ? oldSheet : p.sheetSha256();
             }
         }
-        if (agreed.sha256().equals(oldJob) && Objects.equals(sha256, oldSheet)) {
+        if (agreed.sha256().equals(oldJob) && (sha256 == null || sha256.equals(oldSheet))) {
             return Optional.empty();
         }
         return Optional.of(written(
@@ -100,13 +97,15 @@ record FirstLines(Shelf shelf, String program, String who) {
                 new Plan(
                         agreed.revision(),
                         agreed.sha256(),
-                        job.get().sheet(),
+                        sha256 == null ? null : job.get().sheet(),
                         sha256,
                         "found when the shift was opened")));
     }
 
-    /** The job's own copy of a sheet, else the shipped one. */
-    private Optional<byte[]> sheet(String name) {
-        return shelf.folder().sheet(name).or(() -> SpecSheet.shippedBytes(name));
+    /** The hash of the sheet as it is kept from now on; null where there is none that can be used. */
+    private String frozen(String name) throws IOException {
+        Optional<SheetNow> sheet =
+                SheetNow.of(shelf.folder(), name).filter(found -> found.sheet().isPresent());
+        return sheet.isPresent() ? shelf.folder().freezeSheet(name, sheet.get().bytes()) : null;
     }
 }

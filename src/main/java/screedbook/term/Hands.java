@@ -38,6 +38,7 @@ import screedbook.entry.Told;
 import screedbook.entry.Unwritten;
 import screedbook.job.Agreed;
 import screedbook.job.Job;
+import screedbook.shelf.SheetNow;
 import screedbook.shelf.Shelf;
 
 /**
@@ -118,6 +119,15 @@ final class Hands {
             post.accept(print());
         } else if (effect instanceof Effect.Find find) {
             post.accept(find(find.words()));
+        } else if (effect instanceof Effect.ReadJobSheet) {
+            post.accept(new SheetHands(shelf.folder(), clock).read());
+        } else if (effect instanceof Effect.WriteJobSheet sheet) {
+            post.accept(new SheetHands(shelf.folder(), clock)
+                    .write(sheet, now(shelf.folder().job().job())));
+            post.accept(list());
+        } else if (effect instanceof Effect.PrintPlan) {
+            post.accept(new SheetHands(shelf.folder(), clock)
+                    .print(now(shelf.folder().job().job()).toLocalDate()));
         } else if (effect instanceof Effect.Leave) {
             letGo();
         }
@@ -126,7 +136,9 @@ final class Hands {
     private Msg list() {
         JobRead read = shelf.folder().job();
         Optional<Job> job = read.job();
-        List<String> troubles = read.troubles().stream().map(t -> t.text()).toList();
+        List<String> troubles =
+                new ArrayList<>(read.troubles().stream().map(t -> t.text()).toList());
+        job.ifPresent(agreed -> troubles.addAll(sheetTroubles(agreed.sheet())));
         if (job.isEmpty()) {
             List<Agreed> revisions = shelf.folder().revisions();
             job = revisions.isEmpty()
@@ -135,7 +147,15 @@ final class Hands {
         }
         List<Msg.Row> rows = new ArrayList<>();
         shelf.folder().glances().forEach((id, glance) -> rows.add(0, row(id, glance)));
-        return new Msg.Folder(job, troubles, List.copyOf(rows));
+        return new Msg.Folder(job, List.copyOf(troubles), List.copyOf(rows));
+    }
+
+    /** What stands in the way in the limit sheet that the job names; with any, an open shift keeps the one it has. */
+    private List<String> sheetTroubles(String name) {
+        return SheetNow.of(shelf.folder(), name)
+                .map(SheetNow::troubles)
+                .orElseGet(() -> List.of("job.json names the limit sheet " + name + ", which is neither in spec/ nor"
+                        + " among the shipped ones"));
     }
 
     private static Msg.Row row(ShiftId id, Glance glance) {
@@ -223,6 +243,7 @@ final class Hands {
         } catch (IOException e) {
             said.add("the job's revision could not be kept: " + e.getMessage());
         }
+        job.ifPresent(agreed -> said.addAll(sheetTroubles(agreed.sheet())));
         if (!first.isEmpty()) {
             Saved saved = book.append(first, now).join();
             saved.receipts().forEach(r -> shift.add(r.line()));
@@ -249,12 +270,28 @@ final class Hands {
             return new Msg.Refused(refused.said() + (refused.again() ? "" : "; Ctrl-F names another folder"));
         }
         late |= !shift.day().late().isEmpty();
-        String said = saved.said();
+        String said = saved.said() + places(now);
         if (saved.seal().isPresent()) {
             shift.add(saved.seal().get());
             said = closed(saved.seal().get(), said);
         }
         return new Msg.Wrote(lines, shift.page(), said);
+    }
+
+    /** What was written of random places now that there may be a load more; empty where there is nothing to tell. */
+    private String places(OffsetDateTime now) {
+        try {
+            RandomLines lines = RandomLines.owed(shelf.folder(), shift, who, now);
+            if (lines.lines().isEmpty()) {
+                return "";
+            }
+            Saved saved = book.append(lines.lines(), now).join();
+            saved.receipts().forEach(r -> shift.add(r.line()));
+            return lines.said()
+                    + saved.refused().map(r -> "  NOT on disk: " + r.said()).orElse("");
+        } catch (IOException e) {
+            return "  no random place is drawn: " + e.getMessage();
+        }
     }
 
     /** The page of the day is kept. A line behind the close, if one comes, opens the file of the next revision. */

@@ -96,6 +96,11 @@ final class TakenShift {
         return ground.job();
     }
 
+    /** What the shifts before this one come to. */
+    ToDate before() {
+        return before;
+    }
+
     Day day() {
         return Day.of(id, books.values().stream().map(List::copyOf).toList());
     }

@@ -13,6 +13,7 @@ public enum Measure {
     WIDTH(Unit.FOOT, Unit.METRE, 1),
     AREA(Unit.SQUARE_YARD, Unit.SQUARE_METRE, 0),
     SPEED(Unit.MILE_PER_HOUR, Unit.KILOMETRE_PER_HOUR, 0),
+    PAVER_SPEED(Unit.FOOT_PER_MINUTE, Unit.METRE_PER_MINUTE, 1),
     RAIN(Unit.INCH_PER_HOUR, Unit.MILLIMETRE_PER_HOUR, 2),
     TACK_RATE(Unit.GALLON_PER_SQUARE_YARD, Unit.LITRE_PER_SQUARE_METRE, 3),
     SPREAD_RATE(Unit.POUND_PER_SQUARE_YARD, Unit.KILOGRAM_PER_SQUARE_METRE, 0),
@@ -20,6 +21,7 @@ public enum Measure {
     /** Nominal maximum aggregate size, in millimetres in both systems, as mix names have it. */
     AGGREGATE(Unit.MILLIMETRE, Unit.MILLIMETRE, 1),
     PERCENT(Unit.PERCENT, Unit.PERCENT, 1),
+    TIMES(Unit.TIMES, Unit.TIMES, 1),
     MINUTES(Unit.MINUTE, Unit.MINUTE, 0);
 
     private final Unit us;

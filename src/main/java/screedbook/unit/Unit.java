@@ -32,6 +32,9 @@ public enum Unit {
     SQUARE_METRE("m2", "m²", Dimension.AREA, "1"),
     MILE_PER_HOUR("mph", "mph", Dimension.SPEED, "1.609344"),
     KILOMETRE_PER_HOUR("kmh", "km/h", Dimension.SPEED, "1"),
+    /** 0.3048 m x 60 / 1000. */
+    FOOT_PER_MINUTE("ft_min", "ft/min", Dimension.SPEED, "0.018288"),
+    METRE_PER_MINUTE("m_min", "m/min", Dimension.SPEED, "0.06"),
     INCH_PER_HOUR("in_h", "in/h", Dimension.RAIN, INCH),
     MILLIMETRE_PER_HOUR("mm_h", "mm/h", Dimension.RAIN, MILLIMETRE),
     GALLON_PER_SQUARE_YARD("gal_yd2", "gal/yd²", Dimension.TACK_RATE, GALLON, SQUARE_YARD),
@@ -43,6 +46,7 @@ public enum Unit {
     POUND_PER_SQUARE_YARD_INCH("lb_yd2_in", "lb/yd²/in", Dimension.DENSITY, POUND, SQUARE_YARD, INCH),
     KILOGRAM_PER_CUBIC_METRE("kg_m3", "kg/m³", Dimension.DENSITY, KILOGRAM, SQUARE_METRE, METRE),
     PERCENT("pct", "%", Dimension.RATIO, "1"),
+    TIMES("times", "times", Dimension.RATIO, "100"),
     MINUTE("min", "min", Dimension.TIME, "1");
 
     /** What a unit measures; only units of one dimension can be turned into each other. */

@@ -46,7 +46,8 @@ class CasesTest {
                         "asphalt",
                         null,
                         null,
-                        java.time.LocalDate.of(2026, 6, 3)));
+                        java.time.LocalDate.of(2026, 6, 3),
+                        null));
     }
 
     @Test

@@ -21,7 +21,6 @@ import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.junit.jupiter.params.provider.ValueSource;
 import screedbook.Published;
 import screedbook.spec.Asked;
 import screedbook.spec.Demand;
@@ -32,8 +31,8 @@ import screedbook.unit.Amount;
 import screedbook.unit.Unit;
 
 /**
- * The limits of the shipped sheets against tables of their own: each at its edge, and one step outside. The Ohio table
- * holds only figures that were read; the practice table is common practice, no source, and says so in each row.
+ * The limits of the shipped sheets against tables of their own: each at its edge, and one step outside. The tables hold
+ * only figures that were read; the practice table is common practice, no source, and says so in each row.
  */
 class PublishedLimitsTest {
     private static final CSVFormat TABLE = CSVFormat.RFC4180
@@ -43,8 +42,27 @@ class PublishedLimitsTest {
             .setCommentMarker('#')
             .get();
 
-    static Stream<Published.Row> ohio() {
-        return Published.rows("limits-ohio-401-2010").stream();
+    /** A row of a table with the sheet that it is held against. */
+    record Printed(String sheet, Published.Row row) {
+        @Override
+        public String toString() {
+            return sheet + " " + row;
+        }
+    }
+
+    static Stream<Printed> printed() {
+        return sheets().flatMap(
+                        name -> Published.rows("limits-" + name).stream().map(row -> new Printed(name, row)));
+    }
+
+    /** The shipped sheets that were read in documents, and one of documents that are in no shipped sheet. */
+    static Stream<String> sheets() {
+        return Stream.concat(
+                SpecSheet.shippedNames().stream().filter(name -> !name.equals("practice")), Stream.of("elsewhere"));
+    }
+
+    static Stream<String> all() {
+        return Stream.concat(Stream.of("practice"), sheets());
     }
 
     static Stream<Published.Row> practice() throws IOException {
@@ -58,9 +76,9 @@ class PublishedLimitsTest {
     }
 
     @ParameterizedTest(name = "{0}")
-    @MethodSource("ohio")
-    void ohio401Of2010IsAsItIsPrinted(Published.Row row) {
-        holds("ohio-401-2010", row);
+    @MethodSource("printed")
+    void aSheetIsAsItsDocumentsArePrinted(Printed printed) {
+        holds(printed.sheet(), printed.row());
     }
 
     @ParameterizedTest(name = "{0}")
@@ -80,7 +98,13 @@ class PublishedLimitsTest {
     }
 
     private static SpecSheet sheet(String name) {
-        return SpecSheet.shipped(name).orElseThrow();
+        return SpecSheet.read(name, bytes(name)).sheet().orElseThrow();
+    }
+
+    private static byte[] bytes(String name) {
+        return SpecSheet.shippedBytes(name)
+                .orElseGet(
+                        () -> String.join("\n", Published.lines(name + ".csv")).getBytes(StandardCharsets.UTF_8));
     }
 
     private static Quantity quantity(String word) {
@@ -100,7 +124,7 @@ class PublishedLimitsTest {
         String grade = is.get("grade");
         return new Situation(
                 is.get("layer"),
-                thickness == null ? null : Amount.of(thickness, Unit.INCH),
+                thickness == null ? null : thickness(thickness),
                 nmas == null ? null : new BigDecimal(nmas),
                 grade == null ? null : Integer.valueOf(grade),
                 is.get("polymer"),
@@ -110,13 +134,23 @@ class PublishedLimitsTest {
                 is.get("base"),
                 is.get("tack_on"),
                 is.get("tack_grade"),
-                is.get("date") == null ? null : LocalDate.parse(is.get("date")));
+                is.get("date") == null ? null : LocalDate.parse(is.get("date")),
+                is.get("mix_type"));
+    }
+
+    /** {@code 0.10 ft}; inches where no unit is told. */
+    private static Amount thickness(String told) {
+        String[] words = told.split(" ");
+        return Amount.of(
+                words[0],
+                words.length == 1 ? Unit.INCH : Unit.ofSuffix(words[1]).orElseThrow());
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"ohio-401-2010", "practice"})
+    @MethodSource("all")
     void everyLimitOfTheSheetStandsInItsTableAtItsEdgeAndOneStepOutside(String name) throws IOException {
-        List<Published.Row> table = (name.equals("practice") ? practice() : ohio()).toList();
+        List<Published.Row> table =
+                (name.equals("practice") ? practice() : Published.rows("limits-" + name).stream()).toList();
         Set<String> untried = new LinkedHashSet<>();
         for (CSVRecord row : TABLE.parse(new StringReader(text(name)))) {
             if (row.get("does").equals("limit")) {
@@ -155,7 +189,7 @@ class PublishedLimitsTest {
     }
 
     private static String text(String name) {
-        return new String(SpecSheet.shippedBytes(name).orElseThrow(), StandardCharsets.UTF_8);
+        return new String(bytes(name), StandardCharsets.UTF_8);
     }
 
     /** Ohio CMS 2010 401.06, read: none of it after 1 November. Spring is not in the clause, so it is look again. */
@@ -174,6 +208,34 @@ class PublishedLimitsTest {
                 .matches(a -> !a.sure());
         assertThat(asked("ohio-401-2010", Demand.NOT_ON_THESE_DATES, "2026-11-02", "no"))
                 .isEmpty();
+    }
+
+    /** WSDOT 5-04.3(1) as reprinted, read: no wearing course on the travelled way from 1 October to 31 March. */
+    @Test
+    void aWearingCourseIsNotPlacedFromOctoberToMarch() {
+        for (String date : List.of("2026-10-01", "2026-12-31", "2027-01-01", "2027-03-31")) {
+            assertThat(asked("wsdot-5-04", Demand.NOT_ON_THESE_DATES, date, "no"))
+                    .as(date)
+                    .singleElement()
+                    .matches(Asked::sure);
+        }
+        for (String date : List.of("2026-09-30", "2027-04-01")) {
+            assertThat(asked("wsdot-5-04", Demand.NOT_ON_THESE_DATES, date, "no"))
+                    .as(date)
+                    .isEmpty();
+        }
+        assertThat(sheet("wsdot-5-04")
+                        .asked(Demand.NOT_ON_THESE_DATES, situation("layer=below-riding-surface;date=2026-12-31")))
+                .isEmpty();
+    }
+
+    /** Ohio sampling manual 2005, 407, read: tack asks for the surface temperature of the course to be placed. */
+    @Test
+    void tackAsksForTheSurfaceOfTheCourseThatItIsSprayedFor() {
+        Situation course = situation("layer=below-riding-surface;thickness=2.0;base=asphalt;mix_type=448");
+
+        assertThat(Bounds.of(sheet("ohio-401-407-424-2010"), Quantity.SURFACE, course.tacked("milled", "SS-1h")))
+                .isEqualTo(Bounds.of(sheet("ohio-401-407-424-2010"), Quantity.SURFACE, course));
     }
 
     private static List<Asked> asked(String sheet, Demand demand, String date, String polymer) {

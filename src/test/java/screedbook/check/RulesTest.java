@@ -66,6 +66,9 @@ class RulesTest {
                     + " lift=2 reading=tank material_degF=140 before_gal=500 ";
     private static final Map<String, Object> OHIO = Map.of("sheet", "ohio-401-2010");
 
+    private static final Map<String, Object> WSDOT = Map.of("sheet", "wsdot-5-04");
+    private static final Map<String, Object> FLORIDA = Map.of("sheet", "florida-300-330-334");
+
     static {
         heat();
         numbers();
@@ -559,6 +562,13 @@ class RulesTest {
                 s -> s.at("20:00", SHOT + "after_gal=430 emulsion_parts=1 water_parts=1"),
                 s -> s.at(
                         "20:00", SHOT.replace("CSS-1h", "Dilutable") + "after_gal=430 emulsion_parts=1 water_parts=1"));
+        shifts(
+                "tack-diluted",
+                "75",
+                Sort.OUTSIDE,
+                "emulsion to water 2:3: water, of the emulsion, 150",
+                Shift.night(WSDOT).at("20:00", SHOT + "after_gal=430 emulsion_parts=2 water_parts=3"),
+                Shift.night(WSDOT).at("20:00", SHOT + "after_gal=430 emulsion_parts=2 water_parts=2"));
         rule(
                 "tack-ratio-not-known",
                 "75",
@@ -820,6 +830,13 @@ class RulesTest {
                 "spread rate, of the planned, 140 %",
                 s -> spread(s, 330),
                 s -> spread(s, 384));
+        shifts(
+                "spread-rate",
+                "69",
+                Sort.LOOK_AGAIN,
+                "spread rate, of the planned, 110 %",
+                spread(Shift.night(FLORIDA), 420),
+                spread(Shift.night(FLORIDA), 450));
         shifts(
                 "plan-not-found",
                 "95",

@@ -39,6 +39,7 @@ final class DeskRig {
     int keys;
     boolean refuses;
     boolean silent;
+    final PaperSheet paper;
     final List<Effect> effects = new ArrayList<>();
     final List<Draft> drafts = new ArrayList<>();
 
@@ -49,6 +50,7 @@ final class DeskRig {
     DeskRig(Job job, SpecSheet sheet) {
         this.job = job;
         this.sheet = sheet;
+        this.paper = PaperSheet.of(job);
         this.now = ZonedDateTime.of(2026, 6, 3, 20, 0, 0, 0, job.zone());
         model = Model.start(new Setting(Optional.empty(), "harrow-bend", "paver", "", Look.NIGHT, false));
         send(new Msg.Size(80, 24));
@@ -92,6 +94,10 @@ final class DeskRig {
                 add(opening(open.who()));
             }
             send(new Msg.Opened(page(), List.copyOf(drafts), true, ""));
+        } else if (effect instanceof Effect.ReadJobSheet) {
+            send(paper.read());
+        } else if (effect instanceof Effect.WriteJobSheet write) {
+            send(paper.write(write, now.toOffsetDateTime()));
         } else if (effect instanceof Effect.Write write) {
             write(write.entries());
         } else if (effect instanceof Effect.Keep keep) {

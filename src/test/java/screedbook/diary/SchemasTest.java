@@ -36,13 +36,13 @@ class SchemasTest {
         assertThat(Files.readString(file)).isEqualTo(Schemas.of(kind));
     }
 
-    /** Beside the kinds only the two pages that are given out as JSON have one. */
+    /** Beside the kinds only the pages that are given out as JSON have one. */
     @Test
     void noSchemaIsShippedForWhatIsNoKind() throws IOException {
         try (Stream<Path> files = Files.list(SHIPPED)) {
             assertThat(files.map(file -> file.getFileName().toString()))
                     .containsExactlyInAnyOrderElementsOf(Stream.concat(
-                                    Stream.of("day.json", "findings.json"),
+                                    Stream.of("day.json", "findings.json", "limits.json"),
                                     Stream.of(Kind.values()).map(kind -> kind.word() + ".json"))
                             .toList());
         }

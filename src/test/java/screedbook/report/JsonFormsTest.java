@@ -4,10 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.math.BigDecimal;
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import screedbook.check.InCase;
 import screedbook.entry.Damage;
+import screedbook.job.Job;
+import screedbook.spec.SpecSheet;
 import screedbook.tally.Figure;
 import screedbook.tally.Jobs;
 
@@ -42,6 +46,33 @@ class JsonFormsTest {
         assertThat(schema.wrongs(FindingsJson.text(Sample.paper()))).isEmpty();
         assertThat(schema.wrongs(FindingsJson.text(Sample.paper(Sample.empty(), Jobs.us()))))
                 .isEmpty();
+    }
+
+    @Test
+    void limitsFitTheirSchemaWhateverTheSheet() throws IOException {
+        Schema schema = Schema.shipped("limits.json");
+        for (String name : SpecSheet.shippedNames()) {
+            SpecSheet sheet = SpecSheet.shipped(name).orElseThrow();
+            for (Job job : List.of(Jobs.us(), Jobs.metric())) {
+                List<InCase> cases = InCase.of(job, sheet, null, null, null);
+                assertThat(cases).isNotEmpty();
+                assertThat(schema.wrongs(LimitsJson.text(job, sheet, cases)))
+                        .as(name)
+                        .isEmpty();
+                List<InCase> hour = InCase.of(job, sheet, null, null, LocalDateTime.of(2026, 6, 3, 10, 0));
+                assertThat(schema.wrongs(LimitsJson.text(job, sheet, hour)))
+                        .as(name)
+                        .isEmpty();
+                assertThat(LimitsPage.text(job, sheet, hour).lines())
+                        .allMatch(line -> line.codePointCount(0, line.length()) <= 80);
+            }
+        }
+        String json = LimitsJson.text(
+                Jobs.us(),
+                SpecSheet.shipped("practice").orElseThrow(),
+                InCase.of(Jobs.us(), SpecSheet.shipped("practice").orElseThrow(), null, null, null));
+        assertThat(schema.wrongs(json.replace("\"sure\" : true", "\"sure\" : \"yes\"")))
+                .isNotEmpty();
     }
 
     @Test

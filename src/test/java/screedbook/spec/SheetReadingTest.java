@@ -174,4 +174,126 @@ class SheetReadingTest {
         assertThat(SpecSheet.read("practice", changed).sheet().orElseThrow().sha256())
                 .isNotEqualTo(practice.sha256());
     }
+
+    private static String band(String id, String low, String from, String to) {
+        return cited(id + ",limit,surface," + low + ",,degF,absolute,,,,,," + from + "," + to + ",in,half-even,");
+    }
+
+    @Test
+    void aThicknessThatNoBandHasIsSaidWithTheLineOfTheBandBelowIt() {
+        assertThat(troubles(HEAD
+                        + band("a", "40", ">=2.0", "")
+                        + band("b", "50", ">=1.0", "<=1.8")
+                        + band("c", "60", "", "<1.0")))
+                .containsExactly("town.csv:3: no row of Town spec 2024 5.1 for surface at a thickness of 1.86 in; right"
+                        + " would be a row for it; prints-nothing where the printed table has a gap, sets-no-limit where"
+                        + " it means none");
+    }
+
+    @Test
+    void theEndsOfATableAreCoveredToo() {
+        assertThat(troubles(HEAD + band("a", "40", ">=1.0", "<=2.0")))
+                .containsExactly(
+                        "town.csv:2: no row of Town spec 2024 5.1 for surface at a thickness of 0.01 in; right would be"
+                                + " a row for it; prints-nothing where the printed table has a gap, sets-no-limit where"
+                                + " it means none",
+                        "town.csv:2: no row of Town spec 2024 5.1 for surface at a thickness of 2.06 in; right would be"
+                                + " a row for it; prints-nothing where the printed table has a gap, sets-no-limit where"
+                                + " it means none");
+    }
+
+    @Test
+    void aGapOfThePrintedTableIsARowOfItsOwn() {
+        String gap = cited("g,prints-nothing,surface,,,,,,,,,,>=1.5,<=1.9,in,half-even,");
+        Loaded loaded = read(HEAD + band("a", "40", ">=2.0", "") + gap + band("b", "50", "", "<=1.4"));
+
+        assertThat(loaded.troubles()).isEmpty();
+        Ruling ruling = loaded.sheet()
+                .orElseThrow()
+                .ruling(
+                        Quantity.SURFACE,
+                        Situation.UNKNOWN.thick(screedbook.unit.Amount.of("1.7", screedbook.unit.Unit.INCH)));
+        assertThat(ruling.noLimit()).isTrue();
+        assertThat(ruling.silent()).containsExactly("A sentence.");
+    }
+
+    @Test
+    void bandsThatOverlapAreSaid() {
+        assertThat(troubles(HEAD + band("a", "40", ">=1.5", "") + band("b", "50", "", "<=1.5")))
+                .containsExactly("town.csv:3: to <=1.5 in beside from >=1.5 in of line 2: both hold at 1.49 in; right"
+                        + " would be bands of one clause that do not overlap");
+    }
+
+    @Test
+    void bandsOutOfTheirOrderAreSaid() {
+        assertThat(troubles(HEAD
+                        + band("a", "40", ">=2.0", "")
+                        + band("b", "60", "", "<1.0")
+                        + band("c", "50", ">=1.0", "<=1.9")))
+                .containsExactly("town.csv:4: from >=1.0 to <=1.9 in behind to <1.0 in; right would be the bands of one"
+                        + " clause in the order of thickness");
+    }
+
+    @Test
+    void bandsOfOneClauseHaveOneUnitAndOneRounding() {
+        assertThat(troubles(HEAD
+                        + band("a", "40", ">=2.0", "")
+                        + band("b", "60", "", "<=1.9").replace("half-even", "absolute")))
+                .containsExactly("town.csv:3: a band in in, absolute, where the table has in, half-even; right would be"
+                        + " one unit and one rounding for all bands of a clause");
+    }
+
+    @Test
+    void aSheetThatWasInForceOnceIsStillTakenWithItsGap() {
+        byte[] gap = (HEAD + band("a", "40", ">=2.0", "")).getBytes(StandardCharsets.UTF_8);
+
+        assertThat(SpecSheet.read("town", gap).sheet()).isEmpty();
+        assertThat(SpecSheet.kept("town", gap).sheet()).isPresent();
+    }
+
+    @Test
+    void datesThatOverlapAreSaid() {
+        assertThat(troubles(HEAD + cited("a,limit,air,40,,degF,absolute,,,,,11-02..12-31|12-31..03-31?,,,,,")))
+                .containsExactly(
+                        "town.csv:2: dates is \"11-02..12-31|12-31..03-31?\", which has 12-31 twice; right would"
+                                + " be windows that do not overlap");
+    }
+
+    @Test
+    void aRowMayHoldUnlessTheCaseIsSaidToBeAnother() {
+        String text = HEAD.replace("grade", "mix_type")
+                + cited("a,limit,air,40,,degF,absolute,,,,!424,,,,,,")
+                + cited("b,limit,air,60,,degF,absolute,,,,424,,,,,,");
+        SpecSheet sheet = read(text).sheet().orElseThrow();
+
+        assertThat(sheet.ruling(Quantity.AIR, type("448")).inForce())
+                .extracting(Limit::id)
+                .containsExactly("a");
+        assertThat(sheet.ruling(Quantity.AIR, type("424")).inForce())
+                .extracting(Limit::id)
+                .containsExactly("b");
+        assertThat(sheet.ruling(Quantity.AIR, Situation.UNKNOWN).inForce())
+                .extracting(Limit::id)
+                .containsExactly("a");
+        assertThat(sheet.ruling(Quantity.AIR, Situation.UNKNOWN).unsure())
+                .extracting(Limit::id)
+                .containsExactly("b");
+        assertThat(troubles(HEAD + cited("a,limit,air,40,,degF,absolute,,,,64|!70,,,,,,")))
+                .containsExactly(
+                        "town.csv:2: grade is \"64|!70\"; right would be either the words that it holds for, or"
+                                + " those with ! that it does not hold for");
+    }
+
+    private static Situation type(String mix) {
+        return new Situation(null, null, null, null, null, null, null, null, null, null, null, null, mix);
+    }
+
+    @Test
+    void aDepthMayBePrintedInFeet() {
+        String text = HEAD + cited("a,limit,lift,,0.30,ft,absolute,,,,,,,,,,");
+
+        assertThat(read(text).sheet().orElseThrow().printed())
+                .extracting(Printed::figures)
+                .containsExactly("at most 0.30 ft");
+    }
 }

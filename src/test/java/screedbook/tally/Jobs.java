@@ -65,7 +65,8 @@ public final class Jobs {
                         checks,
                         "practice",
                         List.of(),
-                        List.of())
+                        List.of(),
+                        null)
                 .settled();
     }
 
@@ -88,7 +89,9 @@ public final class Jobs {
                 null,
                 null,
                 spread == null ? null : Amount.of(spread, Unit.POUND_PER_SQUARE_YARD),
-                item);
+                item,
+                null,
+                null);
     }
 
     private static Job.Strap strap(String depth, String volume) {
@@ -125,7 +128,9 @@ public final class Jobs {
                                 null,
                                 null,
                                 Amount.of("2.4", Unit.KILOGRAM_PER_SQUARE_METRE),
-                                "SP-4")),
+                                "SP-4",
+                                null,
+                                null)),
                         null,
                         null,
                         null,
@@ -137,6 +142,7 @@ public final class Jobs {
                         null,
                         null,
                         "practice",
+                        null,
                         null,
                         null)
                 .settled();

@@ -110,7 +110,7 @@ class DeskJourney {
         pane.type("x");
         answer("reason", "2");
         onDisk(9);
-        pane.waitFor("struck (RK)");
+        pane.waitFor("struck (AB)");
         pane.type("f");
         pane.waitFor("at the paver 264");
         pane.type("a");

@@ -3,6 +3,7 @@ package screedbook.term;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -16,6 +17,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import screedbook.calc.RandomNumber;
 import screedbook.check.Finding;
 import screedbook.desk.Effect;
 import screedbook.desk.Msg;
@@ -24,12 +26,15 @@ import screedbook.diary.Verify;
 import screedbook.entry.Aside;
 import screedbook.entry.Closing;
 import screedbook.entry.Draft;
+import screedbook.entry.Draw;
 import screedbook.entry.Entry;
+import screedbook.entry.Fields;
 import screedbook.entry.Kind;
 import screedbook.entry.Note;
 import screedbook.entry.ShiftId;
 import screedbook.entry.Source;
 import screedbook.entry.Standing;
+import screedbook.entry.Ticket;
 import screedbook.entry.Unwritten;
 import screedbook.shelf.Shelf;
 import screedbook.shelf.ShiftFile;
@@ -178,5 +183,51 @@ class HandsTest {
                 write(note("lane closed")));
         List<Msg> written = told("2026-06-03T07:15:00-06:00", new Effect.Open(SHIFT, "AB", false));
         assertThat(((Msg.Opened) written.get(0)).drafts()).isEmpty();
+    }
+
+    /** A load of 100.5 T fills a lot of 100 T: its seed is told after its hash, and the next lot begins. */
+    @Test
+    void aLoadBringsTheLinesOfItsRandomPlaces() throws IOException {
+        Path file = folder.resolve("job.json");
+        String text = Files.readString(file);
+        assertThat(text).contains("\"lots\": {");
+        Files.writeString(
+                file,
+                text.replaceAll(
+                        "\"lots\": \\{[^}]*}",
+                        "\"lots\": {\"lot_ston\": 100, \"sublot_ston\": 50, \"random_by\": \"tons\", \"draws\": 2}"));
+        OffsetDateTime now = OffsetDateTime.parse("2026-06-03T07:00:00-06:00");
+        Hands hands = new Hands(folder, "paver", "screedbook", Clock.fixed(now.toInstant(), now.getOffset()));
+        List<Msg> told = Collections.synchronizedList(new ArrayList<>());
+        hands.carryOut(new Effect.Open(SHIFT, "AB", true), told::add);
+        hands.carryOut(new Effect.Write(List.of(load(now))), told::add);
+        hands.goodbye();
+
+        assertThat(told.get(1)).isInstanceOf(Msg.Wrote.class);
+        assertThat(((Msg.Wrote) told.get(1)).said()).contains("random place: lot 1 sublot 2");
+        List<Draw> draws = Shelf.at(folder).shift(SHIFT).day().standing(Draw.class).stream()
+                .map(Standing::entry)
+                .toList();
+        assertThat(draws)
+                .extracting(d -> d.step() + " " + d.lot())
+                .containsExactly("BEGUN 1", "REACHED 1", "REACHED 1", "REACHED 1", "REACHED 1", "CLOSED 1", "BEGUN 2");
+        assertThat(RandomNumber.sha256(draws.get(5).seed()))
+                .isEqualTo(draws.get(0).begun().seedSha256());
+        String next = draws.get(6).begun().seedSha256();
+        String kept = JobFolder.at(folder).seed(next).orElseThrow();
+        assertThat(kept).matches("[0-9a-f]{32}");
+        assertThat(RandomNumber.sha256(kept)).isEqualTo(next);
+        assertThat(Files.readString(diary())).doesNotContain(kept);
+        assertThat(Shelf.at(folder).shift(SHIFT).read().damages()).isEmpty();
+    }
+
+    private Path diary() {
+        return folder.resolve("diary").resolve(SHIFT + ".paver.jsonl");
+    }
+
+    private static Unwritten load(OffsetDateTime now) {
+        Map<String, Object> values = Map.of("number", "1", "mix", "12.5-70A", "net_ston", new BigDecimal("100.5"));
+        Ticket ticket = Fields.build(Ticket.class, values).value();
+        return new Unwritten(now, "AB", Source.LIVE, ticket, Aside.NONE);
     }
 }

@@ -23,7 +23,7 @@ final class Pane implements AutoCloseable {
 
     /** Types text as it stands. */
     void type(String text) throws IOException, InterruptedException {
-        tmux("send-keys", "-l", text);
+        tmux("send-keys", "-l", "--", text);
     }
 
     /** Strikes keys by their tmux names. */

@@ -1,0 +1,24 @@
+package screedbook.report;
+
+import java.util.List;
+import java.util.Map;
+import screedbook.check.Finding;
+import screedbook.job.Job;
+import screedbook.spec.SpecSheet;
+import screedbook.tally.Section;
+
+/**
+ * Everything that the pre-paving sheet is made of.
+ *
+ * @param standing which revision of the job this is, in words: {@code job revision 3}
+ * @param findings of the plan
+ * @param figures what the planned work comes to
+ * @param reached how people are reached, by their initials; empty where nobody says so
+ */
+public record PlanPaper(
+        Job job,
+        String standing,
+        SpecSheet sheet,
+        List<Finding> findings,
+        List<Section> figures,
+        Map<String, String> reached) {}
