@@ -125,6 +125,8 @@ final class Hands {
             post.accept(new SheetHands(shelf.folder(), clock)
                     .write(sheet, now(shelf.folder().job().job())));
             post.accept(list());
+        } else if (effect instanceof Effect.KeepJobSheet || effect instanceof Effect.DropJobSheet) {
+            new SheetHands(shelf.folder(), clock).keep(effect).ifPresent(post);
         } else if (effect instanceof Effect.PrintPlan) {
             post.accept(new SheetHands(shelf.folder(), clock)
                     .print(now(shelf.folder().job().job()).toLocalDate()));
