@@ -107,9 +107,7 @@ final class BookReading {
             part.seal = seal(part);
             ends(part);
             links(part);
-            if (i > 0) {
-                follows(parts.get(i - 1), part);
-            }
+            follows(parts.subList(0, i), part);
         }
         lastParts().forEach(this::sealed);
         parts.forEach(this::twice);
@@ -225,17 +223,23 @@ final class BookReading {
         return line instanceof Foreign foreign ? (Integer) foreign.n() : null;
     }
 
-    /** A file goes on from a line of the file before; lines behind that one were never promised. */
-    private static void follows(Part before, Part part) {
+    /**
+     * A file goes on from a line of the file before that has any; lines behind that one were never promised. Where it
+     * goes on from what that file goes on from, none of its lines were.
+     */
+    private static void follows(List<Part> earlier, Part part) {
         Optional<String> prev = part.firstPrev();
-        if (prev.isEmpty() || before.walk.lines().isEmpty()) {
+        Optional<Part> last =
+                earlier.stream().filter(each -> !each.walk.lines().isEmpty()).reduce((first, later) -> later);
+        if (prev.isEmpty() || last.isEmpty()) {
             return;
         }
+        Part before = last.get();
         int from = 0;
         for (RawLine line : before.walk.lines()) {
             from = Chain.hash(line.bytes()).equals(prev.get()) ? line.number() : from;
         }
-        if (from == 0) {
+        if (from == 0 && !prev.equals(before.firstPrev())) {
             part.damaged(1, "it goes on from a line that " + before.file() + " does not hold");
         } else if (from < before.lastRow()) {
             superseded(before, from, part.file());
@@ -243,13 +247,13 @@ final class BookReading {
     }
 
     private static void superseded(Part part, int from, String in) {
-        String said = "not counted: the record goes on from line " + from + " in " + in;
+        String goesOn = "not counted: the record goes on "
+                + (from == 0 ? "from before the first line" : "from line " + from) + " in " + in;
         for (int row = from + 1; row <= part.lastRow(); row++) {
             String raw = new String(part.walk.lines().get(row - 1).bytes(), java.nio.charset.StandardCharsets.UTF_8);
-            part.lines.set(row - 1, new Unreadable(part.name.book(), row, said, raw));
+            part.lines.set(row - 1, new Unreadable(part.name.book(), row, goesOn, raw));
         }
-        part.notes.add(
-                "lines from " + (from + 1) + " on are not counted: the record goes on from line " + from + " in " + in);
+        part.notes.add("lines from " + (from + 1) + " on are " + goesOn);
     }
 
     /** Two lines of one number cannot both be meant; the second is kept and not counted. */

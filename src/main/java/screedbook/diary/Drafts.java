@@ -42,6 +42,9 @@ final class Drafts {
         }
         values.put("at", draft.at());
         values.put("typed", draft.typed());
+        if (draft.after() >= 0) {
+            values.put("after", draft.after());
+        }
         return values;
     }
 
@@ -70,8 +73,9 @@ final class Drafts {
         Optional<Kind> kind = Kind.ofWord("" + map.get("kind"));
         Optional<Source> source = word(Source.values(), "" + map.get("source"));
         String at = map.get("at") == null ? null : map.get("at").toString();
+        int after = map.get("after") instanceof Number lines ? lines.intValue() : -1;
         return kind.isPresent() && source.isPresent()
-                ? Optional.of(new Draft(kind.get(), source.get(), ref(map.get("of")), texts, at))
+                ? Optional.of(new Draft(kind.get(), source.get(), ref(map.get("of")), texts, at, after))
                 : Optional.empty();
     }
 

@@ -8,10 +8,12 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
@@ -25,13 +27,11 @@ final class Hold implements AutoCloseable {
     private static final Set<Object> HERE = new HashSet<>();
     private static final int LONGEST_WORDS = 4096;
 
-    private final Path lockFile;
     private final Path heldFile;
     private final Object key;
     private final FileChannel channel;
 
-    private Hold(Path lockFile, Path heldFile, Object key, FileChannel channel) {
-        this.lockFile = lockFile;
+    private Hold(Path heldFile, Object key, FileChannel channel) {
         this.heldFile = heldFile;
         this.key = key;
         this.channel = channel;
@@ -56,7 +56,7 @@ final class Hold implements AutoCloseable {
                 return Optional.empty();
             }
             HERE.add(key);
-            Hold hold = new Hold(lockFile, folder.resolve(name.helper("held")), key, channel.get());
+            Hold hold = new Hold(folder.resolve(name.helper("held")), key, channel.get());
             hold.say(words);
             return Optional.of(hold);
         }
@@ -72,20 +72,17 @@ final class Hold implements AutoCloseable {
         }
     }
 
-    /** Whether the lock file is still the one that was locked; without it a second writer would find no lock. */
-    boolean stands() {
+    /**
+     * Whether one of these is the right to write in that book in that folder, and the lock file there is still the one
+     * that was locked; without it a second writer would find no lock.
+     *
+     * @throws IOException when the disk does not say
+     */
+    static boolean any(List<Hold> holds, Path folder, FileName name) throws IOException {
         try {
-            return key.equals(key(lockFile));
-        } catch (IOException e) {
-            return false;
-        }
-    }
-
-    /** Whether this is the right to write in that book in that folder, and still stands. */
-    boolean isFor(Path folder, FileName name) {
-        try {
-            return stands() && key.equals(key(folder.resolve(name.helper("lock"))));
-        } catch (IOException e) {
+            Object there = key(folder.resolve(name.helper("lock")));
+            return holds.stream().anyMatch(hold -> hold.key.equals(there));
+        } catch (NoSuchFileException e) {
             return false;
         }
     }

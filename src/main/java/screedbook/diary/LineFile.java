@@ -127,6 +127,7 @@ final class LineFile implements AutoCloseable {
                 ByteBuffer.allocate(line.length + 1).put(line).put((byte) '\n').flip();
         try {
             writeAll(channel, whole);
+            kept(length + line.length + 1);
         } catch (IOException e) {
             return cutBack(e);
         }
@@ -137,6 +138,13 @@ final class LineFile implements AutoCloseable {
             return dead;
         }
         return count(line);
+    }
+
+    /** A disk that says it took more than it did is not believed. */
+    private void kept(long whole) throws IOException {
+        if (channel.size() != whole) {
+            throw new IOException("it is " + channel.size() + " bytes long and not " + whole);
+        }
     }
 
     private Forced count(byte[] line) {
@@ -171,7 +179,7 @@ final class LineFile implements AutoCloseable {
                 return refusal(
                         Cause.CHANGED, "something else changed it from " + length + " to " + found.size() + " bytes");
             }
-            return place.holds().stream().anyMatch(hold -> hold.isFor(place.folder(), name))
+            return Hold.any(place.holds(), place.folder(), name)
                     ? null
                     : refusal(Cause.UNLOCKED, "its lock was taken away while it was open");
         } catch (NoSuchFileException e) {

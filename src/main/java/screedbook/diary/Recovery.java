@@ -85,7 +85,7 @@ final class Recovery {
         Access opening = null;
         try {
             Folder.make(folder, channels);
-            if (before.stream().noneMatch(hold -> hold.isFor(folder, name))) {
+            if (!Hold.any(before, folder, name)) {
                 Optional<Hold> hold = Hold.take(folder, name, holder);
                 if (hold.isEmpty()) {
                     return new Taken(Hold.words(folder, name));
@@ -136,6 +136,7 @@ final class Recovery {
         return recover(last, channel, walk);
     }
 
+    /** The file's name is forced too: whoever made it may have been cut short before that. */
     private Access recover(FileName last, FileChannel channel, Chain.Walk walk) throws IOException {
         Optional<Torn> aside;
         try {
@@ -149,6 +150,7 @@ final class Recovery {
         }
         try {
             channel.force(true);
+            Folder.force(folder, channels);
         } catch (IOException e) {
             LineFile.closeQuietly(channel);
             return leave(last, Cause.NOT_FORCED, "the disk could not keep it: " + Folder.reason(e));

@@ -108,7 +108,7 @@ final class Hands {
         } else if (effect instanceof Effect.Write write) {
             post.accept(write(write.entries()));
         } else if (effect instanceof Effect.Keep keep) {
-            drafts.put(keep.draft().of() == null ? keep.draft().kind() : Kind.AMEND, keep.draft());
+            keep(keep.draft());
             keepDrafts(post);
         } else if (effect instanceof Effect.Drop drop) {
             drafts.remove(drop.kind());
@@ -217,9 +217,14 @@ final class Hands {
         return opened(said);
     }
 
-    /** The shift that was taken, with what was half typed in it. */
+    /**
+     * The shift that was taken, with what was half typed in it. What became a line just before the program or the power
+     * went is not offered once more.
+     */
     private Msg opened(List<String> said) {
-        shelf.folder().drafts(shift.id(), bookName).forEach(d -> drafts.put(d.of() == null ? d.kind() : Kind.AMEND, d));
+        shelf.folder().drafts(shift.id(), bookName).stream()
+                .filter(draft -> !draft.written(shift.own()))
+                .forEach(draft -> drafts.put(draft.becomes(), draft));
         return new Msg.Opened(shift.page(), List.copyOf(drafts.values()), true, Shown.text(String.join("; ", said)));
     }
 
@@ -360,6 +365,11 @@ final class Hands {
             }
         }
         return new Msg.Found(words, List.copyOf(matches));
+    }
+
+    private void keep(Draft draft) {
+        drafts.put(
+                draft.becomes(), shift == null ? draft : draft.after(shift.own().size()));
     }
 
     private void keepDrafts(Consumer<Msg> post) {

@@ -29,6 +29,28 @@ final class BadDisk implements Channels {
     boolean truncateFails;
     boolean openFails;
 
+    /** Whether a force says that all is well and does nothing. */
+    boolean forceLies;
+
+    /** The number of the force, write or cut that goes wrong, from 1 on, and it alone; 0 for none. */
+    int badForce;
+
+    /** How many forces on end go wrong from that one on. */
+    int badForces = 1;
+
+    int badWrite;
+    int badTruncate;
+
+    /** A write takes no more bytes than this and says that it took all; -1 when writes tell the truth. */
+    int keeps = -1;
+
+    /** Hears what was done to a file, in order. */
+    Witness witness = did -> {};
+
+    int forces;
+    int writes;
+    int truncates;
+
     /** What is waited for before a write, so that a test can act meanwhile. */
     Runnable beforeWrite = () -> {};
 
@@ -44,6 +66,20 @@ final class BadDisk implements Channels {
             throw new IOException("the disk is gone");
         }
         return new Channel(FileChannel.open(path, options, attributes), name, java.nio.file.Files.isDirectory(path));
+    }
+
+    /**
+     * What was done to a file.
+     *
+     * @param what "write", "force" or "truncate"
+     * @param bytes the bytes written
+     * @param size the length it was cut to
+     */
+    record Did(String file, String what, byte[] bytes, long size) {}
+
+    /** Who hears what was done to a file. */
+    interface Witness {
+        void heard(Did did);
     }
 
     long count(String what) {
@@ -65,34 +101,58 @@ final class BadDisk implements Channels {
         public int write(ByteBuffer bytes) throws IOException {
             asked.add("write " + name);
             beforeWrite.run();
+            if (++writes == badWrite) {
+                throw new IOException("Input/output error");
+            }
+            if (keeps >= 0) {
+                return lie(bytes);
+            }
             long most = Math.min(bite, room < 0 ? Long.MAX_VALUE : room);
             if (most == 0 && bytes.hasRemaining()) {
                 throw new IOException("No space left on device");
             }
             ByteBuffer part = bytes.duplicate();
             part.limit(part.position() + (int) Math.min(most, part.remaining()));
+            int from = bytes.position();
             int written = real.write(part);
-            bytes.position(bytes.position() + written);
+            byte[] took = new byte[written];
+            bytes.get(took);
+            witness.heard(new Did(name, "write", took, 0));
             room -= room < 0 ? 0 : written;
-            return written;
+            return bytes.position() - from;
+        }
+
+        private int lie(ByteBuffer bytes) throws IOException {
+            int said = bytes.remaining();
+            ByteBuffer part = bytes.duplicate();
+            part.limit(part.position() + Math.min(keeps, said));
+            real.write(part);
+            bytes.position(bytes.limit());
+            return said;
         }
 
         @Override
         public void force(boolean metaData) throws IOException {
             asked.add("force " + name);
-            if (folder ? folderForceFails : forceFails) {
+            forces++;
+            boolean bad = badForce > 0 && forces >= badForce && forces < badForce + badForces;
+            if (bad || (folder ? folderForceFails : forceFails)) {
                 throw new IOException("Input/output error");
             }
-            real.force(metaData);
+            if (!forceLies) {
+                real.force(metaData);
+                witness.heard(new Did(name, "force", new byte[0], 0));
+            }
         }
 
         @Override
         public FileChannel truncate(long size) throws IOException {
             asked.add("truncate " + name);
-            if (truncateFails) {
+            if (++truncates == badTruncate || truncateFails) {
                 throw new IOException("Operation not permitted");
             }
             real.truncate(size);
+            witness.heard(new Did(name, "truncate", new byte[0], size));
             return this;
         }
 

@@ -1,5 +1,6 @@
 package screedbook.diary;
 
+import com.fasterxml.jackson.core.JsonFactory;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -11,13 +12,16 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import org.assertj.core.api.Assertions;
+import screedbook.entry.Line;
+import screedbook.entry.Receipt;
 
 /** A second Java process that keeps a diary, and the main programs it can run. */
 final class Child implements AutoCloseable {
     private final Process process;
     private final BufferedReader out;
 
-    /** Starts one of the programs below: {@code keep} or {@code narrow}, with its arguments. */
+    /** Starts one of the programs below, with its arguments. */
     Child(String... arguments) throws IOException {
         List<String> command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
@@ -26,7 +30,12 @@ final class Child implements AutoCloseable {
                 "-XX:-UsePerfData",
                 "-Xmx64m",
                 "-cp",
-                place(Chain.class) + System.getProperty("path.separator") + place(Child.class),
+                String.join(
+                        System.getProperty("path.separator"),
+                        place(Chain.class),
+                        place(Child.class),
+                        place(JsonFactory.class),
+                        place(Assertions.class)),
                 Child.class.getName()));
         command.addAll(List.of(arguments));
         process = new ProcessBuilder(command)
@@ -78,6 +87,8 @@ final class Child implements AutoCloseable {
             keep(folder);
         } else if (arguments[0].equals("narrow")) {
             narrow(folder);
+        } else if (arguments[0].equals("book")) {
+            book(folder, arguments[2].equals("forced"));
         } else {
             write(folder);
         }
@@ -104,6 +115,30 @@ final class Child implements AutoCloseable {
             }
             print("" + ((Appended.Forced) appended).line());
         }
+    }
+
+    /**
+     * Keeps a shift in the book as the desk does, without end, and prints when each line was promised, and its hash;
+     * then what the disk had to say. Unforced is a program that lost its force.
+     */
+    private static void book(Path job, boolean forced) {
+        BadDisk disk = new BadDisk();
+        disk.forceLies = !forced;
+        Opened opened = JobFolder.at(job)
+                .open(Shifts.THIRD, "paver", "harrow-bend", "RK", Shifts.NOON, forced ? FileChannel::open : disk);
+        Book book = ((Opened.Ready) opened).book();
+        boolean begun = !JobFolder.at(job).shift(Shifts.THIRD).day().all().isEmpty();
+        Saved saved = book.append(List.of(begun ? Shifts.note("again") : Shifts.opening()), Shifts.NOON)
+                .join();
+        for (int number = 1; saved.refused().isEmpty(); number++) {
+            for (Receipt receipt : saved.receipts()) {
+                Line line = receipt.line();
+                print(System.nanoTime() + " " + Chain.hash(line.raw().getBytes(StandardCharsets.UTF_8)));
+            }
+            saved = book.append(List.of(Shifts.ticket(number)), Shifts.NOON).join();
+        }
+        print("refused " + saved.refused().get().said());
+        book.close();
     }
 
     /** Lowers the largest file size this process may write to every byte of a line in turn (setrlimit(2)). */

@@ -109,6 +109,9 @@ class TornTailTest {
                         "close " + folder.getFileName(),
                         "truncate " + name,
                         "force " + name,
+                        "open " + folder.getFileName(),
+                        "force " + folder.getFileName(),
+                        "close " + folder.getFileName(),
                         "close " + name);
     }
 

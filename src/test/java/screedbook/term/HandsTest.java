@@ -25,9 +25,11 @@ import screedbook.diary.JobFolder;
 import screedbook.diary.Verify;
 import screedbook.entry.Aside;
 import screedbook.entry.Closing;
+import screedbook.entry.Draft;
 import screedbook.entry.Draw;
 import screedbook.entry.Entry;
 import screedbook.entry.Fields;
+import screedbook.entry.Kind;
 import screedbook.entry.Note;
 import screedbook.entry.ShiftId;
 import screedbook.entry.Source;
@@ -165,6 +167,22 @@ class HandsTest {
         assertThat(file.read().damages()).isEmpty();
         assertThat(file.day().all().get(0).line().keyed().toInstant())
                 .isEqualTo(OffsetDateTime.parse("2026-06-03T07:00:00-06:00").toInstant());
+    }
+
+    @Test
+    void whatBecameALineIsNotOfferedAsHalfTypedAfterTheProgramWasCutShort() {
+        Draft draft = new Draft(Kind.NOTE, Source.LIVE, null, Map.of("text", "lane closed"), "text");
+        told("2026-06-03T07:00:00-06:00", new Effect.Open(SHIFT, "AB", true), new Effect.Keep(draft));
+        List<Msg> kept = told("2026-06-03T07:05:00-06:00", new Effect.Open(SHIFT, "AB", false));
+        assertThat(((Msg.Opened) kept.get(0)).drafts()).hasSize(1);
+
+        told(
+                "2026-06-03T07:10:00-06:00",
+                new Effect.Open(SHIFT, "AB", false),
+                new Effect.Keep(draft),
+                write(note("lane closed")));
+        List<Msg> written = told("2026-06-03T07:15:00-06:00", new Effect.Open(SHIFT, "AB", false));
+        assertThat(((Msg.Opened) written.get(0)).drafts()).isEmpty();
     }
 
     /** A load of 100.5 T fills a lot of 100 T: its seed is told after its hash, and the next lot begins. */
