@@ -252,7 +252,9 @@ class FaultyDiskTest {
             assertThat(((Opened.No) opened).refused().said()).contains("nothing can be written there");
             assertThat(diary).isEmptyDirectory();
             assertThat(LoopDisk.run("chattr", "-i", diary.toString())).isZero();
-            Shifts.saved(Shifts.open(disk.at(), Shifts.THIRD, "paver"), Shifts.opening());
+            try (Book book = Shifts.open(disk.at(), Shifts.THIRD, "paver")) {
+                Shifts.saved(book, Shifts.opening());
+            }
             Tried.row("a folder that takes no new file", "1 fault", 1, 0, "said at once, nothing left behind");
         }
     }

@@ -91,18 +91,23 @@ class KillJourney {
         assertThat(Verify.of(JobFolder.at(job)).sound()).isTrue();
     }
 
-    /** Half a ticket that the program has had the time to keep. */
+    /** A whole note that is on the disk, and half of one that the program has had the time to keep. */
     private int keyAndLeaveHalfTyped() throws Exception {
+        int before = onDisk();
+        pane.type("nlane closed at 21:00\r");
+        waitFor("the note is on the disk", () -> onDisk() > before);
+        int acknowledged = onDisk();
         pane.type("n");
         pane.waitFor("the blank", screen -> screen.contains("text"));
         String typed = "seen " + random.nextInt(1_000_000);
         pane.type(typed);
         waitFor("it is kept", () -> drafts().toString().contains(typed));
-        return onDisk();
+        return acknowledged;
     }
 
-    /** Keys without a look at the screen, up to any of them. */
+    /** Keys as fast as the terminal takes them, up to any of them; what the screen says of the disk meanwhile is heard. */
     private int keyAtRandom() throws Exception {
+        int acknowledged = 0;
         StringBuilder keys = new StringBuilder();
         for (int i = 0; i < 5; i++) {
             keys.append(ENTRIES.get(random.nextInt(ENTRIES.size())));
@@ -111,6 +116,7 @@ class KillJourney {
         for (int at = 0; at < until; ) {
             int next = Math.min(until, at + 1 + random.nextInt(12));
             pane.type(keys.substring(at, next));
+            acknowledged = Math.max(acknowledged, onDisk());
             at = next;
         }
         long from = System.nanoTime();
@@ -118,7 +124,7 @@ class KillJourney {
         while (System.nanoTime() - from < pause) {
             Thread.onSpinWait();
         }
-        return onDisk();
+        return acknowledged;
     }
 
     private void kill() throws Exception {
@@ -167,11 +173,11 @@ class KillJourney {
                     ? "t"
                     : draft.kind().word().substring(0, 1);
             pane.type(key);
-            pane.waitFor(
-                    "the entry as it was half typed",
-                    screen -> draft.typed().values().stream()
-                            .filter(typed -> typed.length() > 3)
-                            .allMatch(screen::contains));
+            pane.waitFor("half typed before; Ctrl-D drops it");
+            assertThat(drafts())
+                    .as("what is offered is what was kept")
+                    .anyMatch(kept ->
+                            kept.becomes() == draft.becomes() && kept.typed().equals(draft.typed()));
             pane.strike("C-d");
             pane.waitFor("the shift", screen -> screen.contains("0-9 ticket"));
         }
