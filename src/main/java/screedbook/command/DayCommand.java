@@ -1,6 +1,5 @@
 package screedbook.command;
 
-import java.time.OffsetDateTime;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.concurrent.Callable;
@@ -15,9 +14,6 @@ import screedbook.report.DayCsv;
 import screedbook.report.DayJson;
 import screedbook.report.DayPage;
 import screedbook.report.DayPaper;
-import screedbook.shelf.Papers;
-import screedbook.shelf.Shelf;
-import screedbook.shelf.ShiftFile;
 
 /** {@code screedbook day}: the page of a shift. */
 @Command(name = "day", description = "print the page of a shift")
@@ -54,11 +50,7 @@ final class DayCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Stopped {
-        Function<DayPaper, String> form = Pages.form(format, FORMS);
-        Shelf shelf = job.shelf();
-        ShiftFile file = shelf.shift(shift.of(shelf), OffsetDateTime.now(all.clock()));
-        Pages.print(spec, form.apply(Papers.of(file)));
-        Pages.warn(spec, file.read().damages());
+        Pages.shift(spec, job, shift, all.clock(), Pages.form(format, FORMS));
         return Exit.FINE;
     }
 }

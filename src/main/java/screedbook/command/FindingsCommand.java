@@ -1,6 +1,5 @@
 package screedbook.command;
 
-import java.time.OffsetDateTime;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.concurrent.Callable;
@@ -14,9 +13,6 @@ import picocli.CommandLine.Spec;
 import screedbook.report.DayPaper;
 import screedbook.report.FindingsJson;
 import screedbook.report.FindingsPage;
-import screedbook.shelf.Papers;
-import screedbook.shelf.Shelf;
-import screedbook.shelf.ShiftFile;
 
 /** {@code screedbook findings}: what a reader of a shift should see. */
 @Command(name = "findings", description = "list the findings of a shift with their answers")
@@ -52,11 +48,7 @@ final class FindingsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Stopped {
-        Function<DayPaper, String> form = Pages.form(format, FORMS);
-        Shelf shelf = job.shelf();
-        ShiftFile file = shelf.shift(shift.of(shelf), OffsetDateTime.now(all.clock()));
-        Pages.print(spec, form.apply(Papers.of(file)));
-        Pages.warn(spec, file.read().damages());
+        Pages.shift(spec, job, shift, all.clock(), Pages.form(format, FORMS));
         return Exit.FINE;
     }
 }

@@ -1,11 +1,17 @@
 package screedbook.command;
 
+import java.time.Clock;
+import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import picocli.CommandLine.Model.CommandSpec;
 import screedbook.entry.Damage;
 import screedbook.entry.Shown;
+import screedbook.report.DayPaper;
+import screedbook.shelf.Papers;
+import screedbook.shelf.Shelf;
+import screedbook.shelf.ShiftFile;
 
 /** Pages on their way out. */
 final class Pages {
@@ -25,6 +31,15 @@ final class Pages {
                     "--format " + typed + " is not known; right would be one of " + String.join(", ", forms.keySet()));
         }
         return form;
+    }
+
+    /** Prints a shift in a form; damages of its files go to the error output. */
+    static void shift(CommandSpec spec, JobWord job, ShiftWord shift, Clock clock, Function<DayPaper, String> form)
+            throws Stopped {
+        Shelf shelf = job.shelf();
+        ShiftFile file = shelf.shift(shift.of(shelf), OffsetDateTime.now(clock));
+        print(spec, form.apply(Papers.of(file)));
+        warn(spec, file.read().damages());
     }
 
     static void print(CommandSpec spec, String page) {

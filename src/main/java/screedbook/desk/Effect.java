@@ -1,6 +1,7 @@
 package screedbook.desk;
 
 import java.util.List;
+import java.util.Map;
 import screedbook.entry.Draft;
 import screedbook.entry.Kind;
 import screedbook.entry.ShiftId;
@@ -37,6 +38,12 @@ public sealed interface Effect {
 
     /** Read the job's files to revise them. */
     record ReadJobSheet() implements Effect {}
+
+    /** Keep a job sheet that is typed and not written through a crash; the values with the contacts among them. */
+    record KeepJobSheet(String stamp, Map<String, Object> values) implements Effect {}
+
+    /** What was typed of the job sheet is given up. */
+    record DropJobSheet() implements Effect {}
 
     /** Write the job's files anew and accept the job as its next revision. */
     record WriteJobSheet(Msg.JobSheet sheet, String who, String why) implements Effect {}

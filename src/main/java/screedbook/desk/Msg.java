@@ -75,7 +75,8 @@ public sealed interface Msg {
      * @param there whether there is a job already
      * @param unread sentences about files that cannot be revised from here
      * @param sheets limit sheets to choose from, by name; the job's own copy where it has one
-     * @param offered what a new job may begin with
+     * @param offered what a new job may begin with, or what was typed and not written before the program ended, with the
+     *     contacts among it; empty when the sheet begins with what is on the disk
      */
     record JobSheet(
             Map<String, Object> values,

@@ -52,9 +52,9 @@ record Sheet(
             List<Contact> phones) {}
 
     static Sheet of(Msg.JobSheet read) {
-        Map<String, Object> values = new LinkedHashMap<>(read.there() ? read.values() : read.offered());
+        Map<String, Object> values = new LinkedHashMap<>(read.offered().isEmpty() ? read.values() : read.offered());
         if (!read.contacts().isEmpty()) {
-            values.put(PHONES, read.contacts());
+            values.putIfAbsent(PHONES, read.contacts());
         }
         return of(read, values, Map.of());
     }
@@ -110,6 +110,10 @@ record Sheet(
                 read.unread(),
                 read.sheets(),
                 read.offered());
+    }
+
+    Effect keep() {
+        return new Effect.KeepJobSheet(read.stamp(), values);
     }
 
     /** The parts that say something else than what was read, and those half typed. */

@@ -37,6 +37,9 @@ final class SheetKeys {
         }
         Model on = answered.with(Sheet.of(read));
         boolean there = on.top() instanceof Screen.Parts;
+        if (read.there() && !read.offered().isEmpty()) {
+            on = on.say("as it was typed and not written before the program ended; r reads the disk");
+        }
         return there
                 ? on.top(new Screen.Parts(Walk.FIRST, "")).say("read again")
                 : on.push(new Screen.Parts(Walk.FIRST, ""));
@@ -63,7 +66,8 @@ final class SheetKeys {
                     .alert("r again gives up what was typed here: "
                             + String.join(", ", model.sheet().edited())));
         }
-        return Step.of(model.writing(true).say("reading the job"), new Effect.ReadJobSheet());
+        return Step.of(
+                model.writing(true).say("reading the job"), new Effect.DropJobSheet(), new Effect.ReadJobSheet());
     }
 
     /** The sheet that was only looked at is read anew the next time. */
@@ -136,9 +140,11 @@ final class SheetKeys {
         String name = model.sheet().name(path.get());
         Sheet without = model.sheet().with(path.get(), null);
         Walk walk = items.walk().within(without.list(items.path()).size());
-        return Step.of(model.with(without)
-                .top(new Screen.Items(items.path(), walk))
-                .say(name + " is taken out of the sheet; w on the sheet writes that"));
+        return Step.of(
+                model.with(without)
+                        .top(new Screen.Items(items.path(), walk))
+                        .say(name + " is taken out of the sheet; w on the sheet writes that"),
+                without.keep());
     }
 
     static Form form(Screen screen) {
@@ -206,7 +212,7 @@ final class SheetKeys {
             return kept;
         }
         List<Object> path = Sheet.step(item.path(), item.form().active().field().name());
-        return Step.of(opened(kept.model(), path));
+        return kept.with(opened(kept.model(), path));
     }
 
     /** The item as it stands goes into the sheet, and the form stays open. */
@@ -228,7 +234,8 @@ final class SheetKeys {
         }
         sheet = sheet.half(path, null);
         Form fresh = SheetForms.of(sheet, path).at(item.form().at());
-        return Step.of(model.with(sheet).top(new Screen.Item(path, fresh)));
+        Model next = model.with(sheet).top(new Screen.Item(path, fresh));
+        return record.equals(old) ? Step.of(next) : Step.of(next, sheet.keep());
     }
 
     static Step keep(Model model) {
@@ -249,7 +256,7 @@ final class SheetKeys {
         String said = doubts.isEmpty()
                 ? "kept in the sheet, not written yet"
                 : "kept; " + back.sheet().told(doubts.get(0));
-        return Step.of(back.say(said));
+        return kept.with(back.say(said));
     }
 
     /** What a form says of the lists inside it is made anew when one comes back to it. */

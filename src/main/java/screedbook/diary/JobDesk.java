@@ -17,6 +17,8 @@ import screedbook.job.Job;
 
 /** The files that a job is prepared in, read to be revised and written anew as a whole. */
 final class JobDesk {
+    private static final String DRAFT = "job.json.draft";
+
     private final Path folder;
 
     JobDesk(Path folder) {
@@ -42,14 +44,38 @@ final class JobDesk {
         List<Trouble> unread = new ArrayList<>();
         Map<String, Object> values = values("job.json", job, unread);
         List<Map<String, Object>> contacts = contacts(values("people.json", people, unread));
+        String stamp = stamp(job, people);
         return new JobSheet(
                 values,
                 contacts,
-                stamp(job, people),
+                stamp,
                 job != null && JobPaper.commented(job),
                 job != null,
                 new Revisions(folder).history(),
+                typed(stamp),
                 List.copyOf(unread));
+    }
+
+    /** What was typed of these very files; what was typed of others is left where it is. */
+    @SuppressWarnings("unchecked")
+    private Map<String, Object> typed(String stamp) throws IOException {
+        byte[] draft = bytes(DRAFT);
+        Map<String, Object> kept = values(DRAFT, draft, new ArrayList<>());
+        return stamp.equals(kept.get("stamp")) && kept.get("typed") instanceof Map<?, ?> typed
+                ? (Map<String, Object>) typed
+                : Map.of();
+    }
+
+    /** Keeps what is typed; it outlives the program, not a power cut. */
+    void keep(String stamp, Map<String, Object> typed) throws IOException {
+        Map<String, Object> draft = new LinkedHashMap<>();
+        draft.put("stamp", stamp);
+        draft.put("typed", typed);
+        Files.write(file(DRAFT), JobPaper.bytes("", draft));
+    }
+
+    void drop() throws IOException {
+        Files.deleteIfExists(file(DRAFT));
     }
 
     private static String stamp(byte[] job, byte[] people) {
@@ -137,10 +163,20 @@ final class JobDesk {
         try {
             Agreed agreed =
                     revisions.accept(found.values(), found.read().job().orElseThrow(), by.who(), by.when(), by.why());
+            forget(said);
             return new Rewritten.Done(agreed, String.join("; ", said));
         } catch (IOException e) {
             said.add(0, "job.json is on disk, its revision is not: " + Folder.reason(e));
             return new Rewritten.Not(String.join("; ", said), false);
+        }
+    }
+
+    /** What is written needs no draft any more; one that stays does no harm, for its stamp is of the files before. */
+    private void forget(List<String> said) {
+        try {
+            drop();
+        } catch (IOException e) {
+            said.add(DRAFT + " could not be taken away: " + Folder.reason(e));
         }
     }
 

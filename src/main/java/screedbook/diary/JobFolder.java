@@ -122,6 +122,16 @@ public final class JobFolder {
         return new JobDesk(folder).write(sheet, who, when, why);
     }
 
+    /** Keeps what is typed of the job and not written, with the stamp of the files that it was typed of. */
+    public void keepTyped(String stamp, Map<String, Object> typed) throws IOException {
+        new JobDesk(folder).keep(stamp, typed);
+    }
+
+    /** What was typed of the job is given up. */
+    public void dropTyped() throws IOException {
+        new JobDesk(folder).drop();
+    }
+
     /** The shifts that have a diary, oldest first. */
     public List<ShiftId> shifts() {
         return List.copyOf(paths().keySet());

@@ -13,6 +13,7 @@ import screedbook.job.Revision;
  * @param commented whether {@code job.json} holds comments of somebody
  * @param there whether there is a {@code job.json}
  * @param revisions every accepted revision, oldest first
+ * @param typed what was typed and not written before the program ended, of the files as they are now; may be empty
  * @param unread why a file is no JSON at all and cannot be revised from here; empty when both are
  */
 public record JobSheet(
@@ -22,4 +23,5 @@ public record JobSheet(
         boolean commented,
         boolean there,
         List<Revision> revisions,
+        Map<String, Object> typed,
         List<Trouble> unread) {}

@@ -56,6 +56,7 @@ public final class DeskMain {
         Hands hands = new Hands(folder, words.book(), program, clock);
         Optional<Effect.Open> open =
                 words.demo() ? Optional.of(Demo.begin(folder, words.book(), program, clock)) : Optional.empty();
+        hands.readAhead();
         sit(words, folder, hands, open, clock);
         return 0;
     }

@@ -40,6 +40,7 @@ import screedbook.job.Agreed;
 import screedbook.job.Job;
 import screedbook.shelf.SheetNow;
 import screedbook.shelf.Shelf;
+import screedbook.spec.SpecSheet;
 
 /**
  * What the desk wants done outside, done: one thread that nobody interrupts reads and writes the job's folder and tells
@@ -60,6 +61,7 @@ final class Hands {
     private TakenShift shift;
     private String who = "";
     private boolean late;
+    private Msg ahead;
     private boolean behindTheClose;
 
     /**
@@ -73,6 +75,24 @@ final class Hands {
         this.program = program;
         this.clock = clock;
         this.shelf = Shelf.at(folder);
+    }
+
+    /** Begins to read the folder while the terminal is still being opened; the first screen then need not wait. */
+    void readAhead() {
+        thread.execute(() -> {
+            try {
+                ahead = list();
+            } catch (RuntimeException | LinkageError trouble) {
+                ahead = null;
+            }
+        });
+    }
+
+    /** The folder as it was read ahead, once; else as it is now. */
+    private Msg listed() {
+        Msg read = ahead;
+        ahead = null;
+        return read == null ? list() : read;
     }
 
     /** Hands an effect to the thread of the disk; returns at once. */
@@ -100,7 +120,7 @@ final class Hands {
 
     private void act(Effect effect, Consumer<Msg> post) {
         if (effect instanceof Effect.ListShifts) {
-            post.accept(list());
+            post.accept(listed());
         } else if (effect instanceof Effect.Open open) {
             post.accept(open(open));
         } else if (effect instanceof Effect.LookAt look) {
@@ -125,6 +145,8 @@ final class Hands {
             post.accept(new SheetHands(shelf.folder(), clock)
                     .write(sheet, now(shelf.folder().job().job())));
             post.accept(list());
+        } else if (effect instanceof Effect.KeepJobSheet || effect instanceof Effect.DropJobSheet) {
+            new SheetHands(shelf.folder(), clock).keep(effect).ifPresent(post);
         } else if (effect instanceof Effect.PrintPlan) {
             post.accept(new SheetHands(shelf.folder(), clock)
                     .print(now(shelf.folder().job().job()).toLocalDate()));
@@ -152,6 +174,13 @@ final class Hands {
 
     /** What stands in the way in the limit sheet that the job names; with any, an open shift keeps the one it has. */
     private List<String> sheetTroubles(String name) {
+        boolean shipped =
+                shelf.folder().sheet(name).isEmpty() && SpecSheet.shippedNames().contains(name);
+        return shipped ? List.of() : readSheet(name);
+    }
+
+    /** Only a sheet of the job's own can have troubles; the shipped ones are not read before a shift needs them. */
+    private List<String> readSheet(String name) {
         return SheetNow.of(shelf.folder(), name)
                 .map(SheetNow::troubles)
                 .orElseGet(() -> List.of("job.json names the limit sheet " + name + ", which is neither in spec/ nor"

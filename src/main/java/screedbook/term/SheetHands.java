@@ -53,7 +53,7 @@ final class SheetHands {
                 sheet.revisions(),
                 sheet.unread().stream().map(t -> t.text()).toList(),
                 sheets(),
-                offered());
+                sheet.there() || !sheet.typed().isEmpty() ? sheet.typed() : offered());
     }
 
     /** The limit sheets that can be read: the job's own copy of a sheet, else the shipped one. */
@@ -75,6 +75,20 @@ final class SheetHands {
         offered.put("zone", clock.getZone().getId());
         offered.put("sheet", USUAL);
         return offered;
+    }
+
+    /** Empty when it was done; else what the person has to know. */
+    Optional<Msg> keep(Effect effect) {
+        try {
+            if (effect instanceof Effect.KeepJobSheet keep) {
+                folder.keepTyped(keep.stamp(), keep.values());
+            } else {
+                folder.dropTyped();
+            }
+            return Optional.empty();
+        } catch (IOException e) {
+            return Optional.of(new Msg.Said("what is typed could not be kept: " + e.getMessage()));
+        }
     }
 
     /** Saves the pre-paving sheet of the job as it is on the disk. */
@@ -105,6 +119,7 @@ final class SheetHands {
                 sheet.commented(),
                 sheet.there(),
                 sheet.revisions(),
+                Map.of(),
                 List.of());
         try {
             Rewritten rewritten = folder.rewrite(revised, write.who(), now, write.why());

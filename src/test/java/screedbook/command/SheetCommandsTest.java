@@ -73,7 +73,7 @@ class SheetCommandsTest {
     @Test
     void aJobWithoutALiftHasNoLimitsYet() throws IOException {
         String text = Files.readString(job.resolve("job.json"));
-        Files.writeString(job.resolve("job.json"), without(without(text, "lifts"), "pulls"));
+        Files.writeString(job.resolve("job.json"), without(without(without(text, "lifts"), "pulls"), "planned"));
 
         Said said = said("limits", job.toString());
 

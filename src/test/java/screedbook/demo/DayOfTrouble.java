@@ -137,7 +137,7 @@ final class DayOfTrouble {
 
     /** Four loads that left the plant too early: two go back, one is placed on Ari Stone's word, one is old. */
     private Cold cold() {
-        Haul.Way way = new Haul.Way("Quarry Road", 20, 228, 305, 0.42, 21.4, 22.6);
+        Haul.Way way = new Haul.Way("Quarry Road", 20, 228, 298, 0.30, 21.4, 22.6);
         Haul haul = new Haul(
                 scene.random, way, scene.trucks("T104", "T107", "T109", "T112"), paver.at("06:34"), paver.at("08:36"));
         Mat mat = scene.mat("B", 1, 1.010, joint);
@@ -177,7 +177,7 @@ final class DayOfTrouble {
     }
 
     private Paving restOfB(Cold cold) {
-        Haul.Way way = new Haul.Way("Quarry Road", 20, 228, 306, 0.24, 21.4, 22.6);
+        Haul.Way way = new Haul.Way("Quarry Road", 20, 228, 298, 0.18, 21.4, 22.6);
         Haul haul = new Haul(
                 scene.random,
                 way,
@@ -224,7 +224,7 @@ final class DayOfTrouble {
                 second.sha256(),
                 second.job().sheet(),
                 scene.frozenSheet(),
-                "two insulated trucks for the longer haul from Sand Draw");
+                "two more insulated trucks for the longer haul from Sand Draw");
         paver.put("10:16", plan);
         tack.put("10:25", plan);
         paver.put("10:34", note("Paver walked back to 12+00; lane left of the centreline closed", "lane closed"));
@@ -287,7 +287,7 @@ final class DayOfTrouble {
     }
 
     private Paving lift2(Paving restOfB) {
-        Haul.Way way = new Haul.Way("Sand Draw", 27, 232, 309, 0.16, 21.2, 22.6);
+        Haul.Way way = new Haul.Way("Sand Draw", 27, 232, 300, 0.04, 21.2, 22.6);
         List<Job.Truck> insulated = List.of(truck("T133"), truck("T136"));
         Haul haul = new Haul(scene.random, way, insulated, paver.at("10:19"), paver.at("10:57"));
         Map<String, OffsetDateTime> free = new TreeMap<>();
@@ -307,7 +307,7 @@ final class DayOfTrouble {
                 false,
                 scene.numbers().shared(scene.random));
         paving.twist(9, load -> {
-            probed(load, 322);
+            probed(load, 332);
             load.plantHeat = 338;
             load.rejected("blue smoke, 338 on the ticket, limit 325", "RK", "Lee Marrin");
         });

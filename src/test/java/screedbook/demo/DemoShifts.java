@@ -51,7 +51,7 @@ public final class DemoShifts {
         new OrdinaryDay(new Scene(folder, "2026-05-12-day", 12, first, numbers)).write();
         new RainDay(new Scene(folder, "2026-05-13-day", 13, first, numbers)).write();
         double joint = new Night(new Scene(folder, "2026-05-14-night", 14, first, numbers)).write();
-        String why = "two insulated trucks for the longer haul from Sand Draw";
+        String why = "two more insulated trucks for the longer haul from Sand Draw";
         Agreed second = agreed(folder, true, "2026-05-18T10:14", "RK", why);
         new DayOfTrouble(new Scene(folder, "2026-05-18-day", 18, first, numbers), second, joint).write();
         unlocked(path);

@@ -111,7 +111,7 @@ final class Haul {
             BigDecimal net) {
         OffsetDateTime in = minute(loaded);
         OffsetDateTime out = minute(discharged);
-        double heat = way.heat + 4 * random.nextGaussian();
+        double heat = way.heat + Math.max(-12, Math.min(12, 4 * random.nextGaussian()));
         double lost = 3 + way.loss * Duration.between(in, out).toMinutes() + 1.5 * random.nextGaussian();
         return new Trip(truck, in, minute(arrived), out, gross, tare, net, (int) Math.round(heat), (int)
                 Math.round(heat - Math.max(2, lost)));

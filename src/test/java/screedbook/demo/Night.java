@@ -110,7 +110,7 @@ final class Night {
     }
 
     private Paving paving() {
-        Haul.Way way = new Haul.Way("Quarry Road", 19, 240, 308, 0.30, 21.2, 22.8);
+        Haul.Way way = new Haul.Way("Quarry Road", 19, 240, 298, 0.19, 21.2, 22.8);
         Haul haul = new Haul(
                 scene.random,
                 way,

@@ -104,7 +104,7 @@ final class OrdinaryDay {
     }
 
     private Paving paving() {
-        Haul.Way way = new Haul.Way("Quarry Road", 21, 246, 305, 0.20, 21.3, 22.8);
+        Haul.Way way = new Haul.Way("Quarry Road", 21, 246, 298, 0.15, 21.3, 22.8);
         Haul haul = new Haul(
                 scene.random,
                 way,

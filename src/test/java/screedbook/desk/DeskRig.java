@@ -94,6 +94,8 @@ final class DeskRig {
                 add(opening(open.who()));
             }
             send(new Msg.Opened(page(), List.copyOf(drafts), true, ""));
+        } else if (effect instanceof Effect.DropJobSheet) {
+            paper.typed(Map.of());
         } else if (effect instanceof Effect.ReadJobSheet) {
             send(paper.read());
         } else if (effect instanceof Effect.WriteJobSheet write) {

@@ -18,6 +18,7 @@ final class PaperSheet {
     private List<Map<String, Object>> contacts = List.of();
     private boolean there;
     private int writes;
+    private Map<String, Object> typed = Map.of();
     boolean elsewhere;
 
     private PaperSheet() {}
@@ -36,6 +37,11 @@ final class PaperSheet {
         values = Map.of();
         revisions.clear();
         there = false;
+    }
+
+    /** What was typed and not written before the program ended; nothing takes it away. */
+    void typed(Map<String, Object> values) {
+        typed = values;
     }
 
     /** What {@code job.json} holds now. */
@@ -61,7 +67,9 @@ final class PaperSheet {
                 List.copyOf(revisions),
                 List.of(),
                 Map.of("practice", DeskRig.practice()),
-                DeskRig.map("id", "new-road", "zone", "America/Denver", "sheet", "practice"));
+                !typed.isEmpty() || there
+                        ? typed
+                        : DeskRig.map("id", "new-road", "zone", "America/Denver", "sheet", "practice"));
     }
 
     Msg write(Effect.WriteJobSheet write, OffsetDateTime now) {

@@ -283,6 +283,25 @@ class SheetTest {
         assertThat(typed.effects).noneMatch(e -> e instanceof Effect.PrintPlan);
     }
 
+    @Test
+    void whatIsTypedIsKeptWithEveryItemAndTakenUpAgainAfterACrash() {
+        DeskRig before = warmer();
+        Effect.KeepJobSheet kept = (Effect.KeepJobSheet) before.effects.stream()
+                .filter(e -> e instanceof Effect.KeepJobSheet)
+                .reduce((first, later) -> later)
+                .orElseThrow();
+        assertThat(item(kept.values(), "mixes", 1)).containsEntry("target_plant_degF", new BigDecimal("300"));
+
+        DeskRig after = new DeskRig();
+        after.paper.typed(kept.values());
+        assertThat(after.keys("1j").screen())
+                .contains("typed here, not written: mixes")
+                .contains("as it was typed and not written before the program ended");
+        after.keys("rr");
+        assertThat(after.effects).hasAtLeastOneElementOfType(Effect.DropJobSheet.class);
+        assertThat(after.screen()).doesNotContain("not written");
+    }
+
     static List<Field> parts() {
         return Sheet.parts();
     }

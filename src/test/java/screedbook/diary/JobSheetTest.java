@@ -50,7 +50,14 @@ class JobSheetTest {
 
     private static JobSheet with(JobSheet read, Map<String, Object> values, List<Map<String, Object>> contacts) {
         return new JobSheet(
-                values, contacts, read.stamp(), read.commented(), read.there(), read.revisions(), read.unread());
+                values,
+                contacts,
+                read.stamp(),
+                read.commented(),
+                read.there(),
+                read.revisions(),
+                Map.of(),
+                read.unread());
     }
 
     private Rewritten write(JobSheet sheet, String why) throws IOException {
@@ -216,6 +223,32 @@ class JobSheetTest {
                 .isInstanceOf(IOException.class)
                 .hasMessageContaining("longer than a line may be");
         assertThat(folder.resolve("job.json")).hasBinaryContent(before);
+    }
+
+    @Test
+    void whatWasTypedIsThereAfterTheProgramEndedUntilItIsWrittenOrDropped() throws IOException {
+        JobSheet read = job.jobSheet();
+        assertThat(read.typed()).isEmpty();
+        Map<String, Object> typed = new LinkedHashMap<>(read.values());
+        typed.put("name", "half way");
+        job.keepTyped(read.stamp(), typed);
+
+        assertThat(JobFolder.at(folder).jobSheet().typed()).isEqualTo(typed);
+        write(named(read, "half way"), "done");
+        assertThat(files()).doesNotContain("job.json.draft");
+        job.keepTyped(job.jobSheet().stamp(), typed);
+        job.dropTyped();
+        assertThat(job.jobSheet().typed()).isEmpty();
+    }
+
+    @Test
+    void whatWasTypedOfOtherFilesIsNotTakenUp() throws IOException {
+        JobSheet read = job.jobSheet();
+        job.keepTyped(read.stamp(), Map.of("name", "half way"));
+        Path file = folder.resolve("job.json");
+        Files.writeString(file, Files.readString(file) + "// seen by AS\n");
+        assertThat(job.jobSheet().typed()).isEmpty();
+        assertThat(folder.resolve("job.json.draft")).content().contains("half way");
     }
 
     @Test

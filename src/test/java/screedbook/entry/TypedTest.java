@@ -200,4 +200,36 @@ class TypedTest {
     private static Typed<Weather.Road> road(String typed) {
         return Typed.word(typed, List.of(Weather.Road.values()), Word::word);
     }
+
+    @ParameterizedTest
+    @CsvSource({"2026-06-03, 2026-06-03", "20260603, 2026-06-03", "20280229, 2028-02-29"})
+    void aDateIsReadWithAndWithoutDashes(String typed, String date) {
+        assertThat(Typed.date(typed).value()).hasToString(date);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"2026-02-30", "20270229", "3 June", "2026-6-3"})
+    void aDateThatIsNoneSaysWhatWouldBeRight(String typed) {
+        assertThat(Typed.date(typed).value()).isNull();
+        assertThat(Typed.date(typed).trouble()).contains("is no date; right would be 2026-06-03");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"2130, 21:30", "21:30, 21:30", "630, 06:30", "6:30, 06:30", "0000, 00:00"})
+    void anHourOfAnyDayIsReadWithAndWithoutColon(String typed, String hour) {
+        assertThat(Typed.hour(typed).value()).hasToString(hour);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"2460", "2400", "half past", "21.30"})
+    void anHourThatIsNoneSaysWhatWouldBeRight(String typed) {
+        assertThat(Typed.hour(typed).trouble()).contains("is no hour; right would be 21:30");
+    }
+
+    @Test
+    void aZoneIsNamedByAPlaceInIt() {
+        assertThat(Typed.zone("America/Denver").value()).hasToString("America/Denver");
+        assertThat(Typed.zone("Mountain").trouble()).contains("is no zone; right would be America/Denver");
+        assertThat(Typed.zone(" ").value()).isNull();
+    }
 }
