@@ -16,7 +16,34 @@ import screedbook.tally.Section;
 final class ListKeys {
     /** Kinds that have no key of their own on the shift. */
     static final List<Kind> KINDS = List.of(
-            Kind.PART, Kind.WASTE, Kind.REFILL, Kind.NUMBER, Kind.HAND_OVER, Kind.NO_WORK, Kind.ANSWER, Kind.STRIKE);
+            Kind.PART,
+            Kind.WASTE,
+            Kind.REFILL,
+            Kind.NUMBER,
+            Kind.HAND_OVER,
+            Kind.NO_WORK,
+            Kind.ANSWER,
+            Kind.STRIKE,
+            Kind.MAT,
+            Kind.DEPTH,
+            Kind.YIELD,
+            Kind.PROFILE,
+            Kind.ROLLING,
+            Kind.JOINT,
+            Kind.STRAIGHTEDGE,
+            Kind.AREA,
+            Kind.GAUGE,
+            Kind.CORE,
+            Kind.SAMPLE,
+            Kind.CUSTODY,
+            Kind.RESULT,
+            Kind.STOP,
+            Kind.RESTART,
+            Kind.TRUCK,
+            Kind.PLANT_TOTAL,
+            Kind.CREW,
+            Kind.INSTRUMENT,
+            Kind.SAFETY);
 
     private ListKeys() {}
 

@@ -25,7 +25,28 @@ public sealed interface Entry
                 SetAside,
                 Closing,
                 Review,
-                Draw {
+                Draw,
+                Depth,
+                Yield,
+                Mat,
+                Profile,
+                Rolling,
+                Joint,
+                Straightedge,
+                Area,
+                Gauge,
+                Core,
+                Sample,
+                Custody,
+                Result,
+                Stop,
+                Restart,
+                Truck,
+                PlantTotal,
+                PlantList,
+                Crew,
+                InstrumentCheck,
+                Safety {
     /** The kind of this entry. */
     default Kind kind() {
         return Kind.of(getClass());

@@ -25,7 +25,28 @@ public enum Kind implements Word {
     SET_ASIDE(SetAside.class),
     CLOSING(Closing.class),
     REVIEW(Review.class),
-    DRAW(Draw.class);
+    DRAW(Draw.class),
+    DEPTH(Depth.class),
+    YIELD(Yield.class),
+    MAT(Mat.class),
+    PROFILE(Profile.class),
+    ROLLING(Rolling.class),
+    JOINT(Joint.class),
+    STRAIGHTEDGE(Straightedge.class),
+    AREA(Area.class),
+    GAUGE(Gauge.class),
+    CORE(Core.class),
+    SAMPLE(Sample.class),
+    CUSTODY(Custody.class),
+    RESULT(Result.class),
+    STOP(Stop.class),
+    RESTART(Restart.class),
+    TRUCK(Truck.class),
+    PLANT_TOTAL(PlantTotal.class),
+    PLANT_LIST(PlantList.class),
+    CREW(Crew.class),
+    INSTRUMENT(InstrumentCheck.class),
+    SAFETY(Safety.class);
 
     private final Class<? extends Record> type;
 

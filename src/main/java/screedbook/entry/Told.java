@@ -19,6 +19,14 @@ public final class Told {
             case NUMBER -> "ticket number";
             case SET_ASIDE -> "set aside";
             case DRAW -> "random place";
+            case PLANT_TOTAL -> "plant's total";
+            case PLANT_LIST -> "plant's list";
+            case INSTRUMENT -> "instrument check";
+            case ROLLING -> "roller";
+            case PROFILE -> "thermal profile";
+            case YIELD -> "yield check";
+            case MAT -> "mat temperature";
+            case GAUGE -> "density";
             default -> kind.word();
         };
     }

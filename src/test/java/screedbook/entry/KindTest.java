@@ -42,7 +42,7 @@ class KindTest {
     @Test
     void aWordThatNoKindHasIsNotFound() {
         assertThat(Kind.ofWord("Ticket")).isEmpty();
-        assertThat(Kind.ofWord("core")).isEmpty();
+        assertThat(Kind.ofWord("moon")).isEmpty();
     }
 
     @ParameterizedTest
