@@ -2,63 +2,118 @@ package screedbook.command;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import screedbook.diary.FileRead;
 import screedbook.diary.JobFolder;
 import screedbook.diary.Verdict;
 import screedbook.diary.Verify;
+import screedbook.report.RecordJson;
+import screedbook.report.RecordPage;
+import screedbook.report.RecordPaper;
 
 /** {@code screedbook verify}: whether a record is as it was written, and which line is not. */
 @Command(
         name = "verify",
         description = "tell whether the record of a job, or of every job in a folder, is as it was written")
 final class VerifyCommand implements Callable<Integer> {
+    /** An archive has jobs by year, office or contract; deeper than that nobody looks for one. */
+    private static final int DEEPEST = 4;
+
+    private static final Map<String, Function<List<RecordPaper>, String>> FORMS = new LinkedHashMap<>();
+
+    static {
+        FORMS.put("text", papers -> papers.stream().map(RecordPage::text).collect(Collectors.joining()));
+        FORMS.put("json", RecordJson::text);
+    }
+
     @Spec
     private CommandSpec spec;
 
     @Mixin
     private JobWord job;
 
+    @Option(
+            names = "--format",
+            paramLabel = "FORMAT",
+            defaultValue = "text",
+            description = "text (the usual) or json")
+    private String format;
+
     @Option(names = "--help", usageHelp = true, description = "show this and stop")
     private boolean help;
 
     @Override
     public Integer call() throws Stopped, IOException {
-        boolean sound = true;
-        for (Path each : jobs()) {
-            JobFolder folder = JobFolder.at(each);
-            Verdict verdict = Verify.of(folder);
-            if (verdict.files().isEmpty() && verdict.sound()) {
+        Function<List<RecordPaper>, String> form = Pages.form(format, FORMS);
+        job.there();
+        boolean one = JobWord.isJob(job.folder());
+        List<RecordPaper> papers = new ArrayList<>();
+        for (Path each : one ? List.of(job.folder()) : jobs(job.folder(), DEEPEST)) {
+            RecordPaper paper = paper(each, Verify.of(JobFolder.at(each)));
+            if (one && paper.files().isEmpty() && paper.sound()) {
                 throw Stopped.disk(each + " holds no record yet");
             }
-            Pages.print(spec, new VerdictPage(folder, verdict).text());
-            sound &= verdict.sound();
+            papers.add(paper);
         }
-        return sound ? Exit.FINE : Exit.WRONG;
+        if (papers.isEmpty()) {
+            throw Stopped.disk("neither " + job.folder()
+                    + " nor a folder in it is the folder of a job: there is no job.json and no diary");
+        }
+        Pages.print(spec, form.apply(papers));
+        return papers.stream().allMatch(RecordPaper::sound) ? Exit.FINE : Exit.WRONG;
     }
 
-    private List<Path> jobs() throws Stopped, IOException {
-        job.there();
-        if (JobWord.isJob(job.folder())) {
-            return List.of(job.folder());
+    /** The jobs in a folder and in those below it; a job has none inside, and no link is followed. */
+    private static List<Path> jobs(Path folder, int deep) throws IOException {
+        List<Path> jobs = new ArrayList<>();
+        for (Path each : inside(folder)) {
+            if (JobWord.isJob(each)) {
+                jobs.add(each);
+            } else if (deep > 1) {
+                jobs.addAll(jobs(each, deep - 1));
+            }
         }
-        try (Stream<Path> inside = Files.list(job.folder())) {
-            List<Path> jobs = inside.filter(Files::isDirectory)
-                    .filter(JobWord::isJob)
+        return jobs;
+    }
+
+    private static List<Path> inside(Path folder) throws IOException {
+        try (Stream<Path> inside = Files.list(folder)) {
+            return inside.filter(each -> Files.isDirectory(each, LinkOption.NOFOLLOW_LINKS))
                     .sorted()
                     .toList();
-            if (jobs.isEmpty()) {
-                throw Stopped.disk("neither " + job.folder()
-                        + " nor a folder in it is the folder of a job: there is no job.json and no diary");
-            }
-            return jobs;
         }
+    }
+
+    private static RecordPaper paper(Path folder, Verdict verdict) {
+        return new RecordPaper(
+                folder.toString(),
+                verdict.files().stream().map(VerifyCommand::looked).toList(),
+                verdict.seals().stream()
+                        .map(each -> new RecordPaper.Sealed(each.shift(), each.seal()))
+                        .toList(),
+                verdict.damages(),
+                verdict.helpers().stream()
+                        .map(helper -> new RecordPaper.Helper(helper.file(), helper.said()))
+                        .toList());
+    }
+
+    private static RecordPaper.Looked looked(FileRead file) {
+        boolean diary = !file.file().startsWith("job");
+        return new RecordPaper.Looked(
+                file.file(), diary, file.lines(), file.closed(), file.damages(), file.stands(), file.notes());
     }
 }

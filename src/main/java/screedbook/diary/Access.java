@@ -9,8 +9,10 @@ sealed interface Access permits Access.Opened, Access.Taken, Appended.Refused {
      *
      * @param torn a torn tail that was found and set aside, for a line that says so
      * @param left why an earlier segment was left as it was and a new one begun
+     * @param before who had it open before and did not put it away, in his own words; empty when nobody
      */
-    record Opened(LineFile file, Optional<Torn> torn, Optional<Appended.Refused> left) implements Access {}
+    record Opened(LineFile file, Optional<Torn> torn, Optional<Appended.Refused> left, String before)
+            implements Access {}
 
     /** Another program or window writes in it: who, since when and where, in its own words. */
     record Taken(String words) implements Access {}

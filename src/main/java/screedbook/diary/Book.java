@@ -141,6 +141,20 @@ public final class Book implements AutoCloseable {
                 + ProcessHandle.current().pid();
     }
 
+    /** Whether the holder was a program of this machine that is gone: its lines are here, and nobody else has it open. */
+    static boolean endedHere(String words) {
+        String[] lines = words.split("\n", 3);
+        String here = machine() + ", process ";
+        if (lines.length < 3 || !lines[2].startsWith(here)) {
+            return false;
+        }
+        String process = lines[2].substring(here.length()).strip();
+        return process.matches("[0-9]{1,9}")
+                && !ProcessHandle.of(Long.parseLong(process))
+                        .map(ProcessHandle::isAlive)
+                        .orElse(false);
+    }
+
     static HeldBy heldBy(String words) {
         String[] lines = words.split("\n", 3);
         return new HeldBy(

@@ -30,11 +30,13 @@ final class Hold implements AutoCloseable {
     private final Path heldFile;
     private final Object key;
     private final FileChannel channel;
+    private final String before;
 
-    private Hold(Path heldFile, Object key, FileChannel channel) {
+    private Hold(Path heldFile, Object key, FileChannel channel, String before) {
         this.heldFile = heldFile;
         this.key = key;
         this.channel = channel;
+        this.before = before;
     }
 
     /**
@@ -56,15 +58,23 @@ final class Hold implements AutoCloseable {
                 return Optional.empty();
             }
             HERE.add(key);
-            Hold hold = new Hold(folder.resolve(name.helper("held")), key, channel.get());
+            Hold hold = new Hold(folder.resolve(name.helper("held")), key, channel.get(), words(folder, name));
             hold.say(words);
             return Optional.of(hold);
         }
     }
 
+    /** What a holder before said who did not give the right up in order; empty when there was none. */
+    String before() {
+        return before;
+    }
+
     /** What the holder of a shift's book says about himself; empty when he says nothing. */
     static String words(Path folder, FileName name) {
-        Path file = folder.resolve(name.helper("held"));
+        return words(folder.resolve(name.helper("held")));
+    }
+
+    static String words(Path file) {
         try (InputStream in = Files.newInputStream(file, LinkOption.NOFOLLOW_LINKS)) {
             return new String(in.readNBytes(LONGEST_WORDS), StandardCharsets.UTF_8).strip();
         } catch (IOException e) {

@@ -233,6 +233,9 @@ public final class JobFolder {
 
     private static Opened ready(Book book, Access.Opened opened, String who, OffsetDateTime now) {
         List<String> said = new ArrayList<>();
+        if (!opened.before().isEmpty() && !Book.endedHere(opened.before())) {
+            said.add(Book.heldBy(opened.before()).leftOpen());
+        }
         opened.left()
                 .ifPresent(left -> said.add(left.sentence() + "; it is left as it is and the record goes on in "
                         + opened.file().name().text()));

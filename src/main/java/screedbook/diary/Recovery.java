@@ -187,7 +187,8 @@ final class Recovery {
         Chain.Walk told =
                 new Chain.Walk(walk.lines(), walk.tail(), walk.tailAt(), walk.bom(), walk.carriageReturns(), head);
         LineFile.Place place = new LineFile.Place(folder, List.copyOf(holds), holder, channels);
-        return new Opened(new LineFile(place, at, channel, told), aside, Optional.ofNullable(left));
+        String before = holds.stream().map(Hold::before).filter(words -> !words.isEmpty()).findFirst().orElse("");
+        return new Opened(new LineFile(place, at, channel, told), aside, Optional.ofNullable(left), before);
     }
 
     /** The last line of the segment, or of the nearest one before it that has any. */

@@ -27,6 +27,7 @@ public final class Verify {
     private final JobFolder folder;
     private final List<FileRead> files = new ArrayList<>();
     private final List<Damage> damages = new ArrayList<>();
+    private final List<Verdict.Sealed> seals = new ArrayList<>();
     private final Map<String, Set<String>> hashes = new HashMap<>();
     private final Set<String> revisions = new HashSet<>();
 
@@ -45,11 +46,12 @@ public final class Verify {
         for (ShiftId shift : folder.shifts()) {
             ShiftRead read = folder.shift(shift);
             read.books().forEach(book -> files.addAll(book.files()));
+            read.books().forEach(book -> book.seal().ifPresent(seal -> seals.add(new Verdict.Sealed(shift, seal))));
             damages.addAll(read.damages());
             read.books().forEach(this::references);
         }
         shiftBefore();
-        return new Verdict(List.copyOf(files), List.copyOf(damages), helpers());
+        return new Verdict(List.copyOf(files), List.copyOf(seals), List.copyOf(damages), helpers());
     }
 
     private void revisions() {
@@ -160,14 +162,21 @@ public final class Verify {
         });
     }
 
-    private List<String> helpers() {
-        List<String> helpers = new ArrayList<>();
-        for (String name : names(folder.path().resolve("diary"))) {
+    private List<Verdict.Helper> helpers() {
+        Path diary = folder.path().resolve("diary");
+        List<Verdict.Helper> helpers = new ArrayList<>();
+        for (String name : names(diary)) {
             if (FileName.diary(name).isEmpty()) {
-                helpers.add("diary/" + name);
+                helpers.add(new Verdict.Helper("diary/" + name, told(diary.resolve(name))));
             }
         }
         return List.copyOf(helpers);
+    }
+
+    /** Who has a book open, or had when the program was cut short or the folder copied; the lock is not tried. */
+    private static String told(Path helper) {
+        String words = helper.toString().endsWith(".held") ? Hold.words(helper) : "";
+        return words.isEmpty() ? "" : Book.heldBy(words).text() + ", or left so by a program that was cut short";
     }
 
     private static List<String> names(Path folder) {

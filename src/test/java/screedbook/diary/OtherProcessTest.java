@@ -68,10 +68,48 @@ class OtherProcessTest {
             assertThat(child.says()).isEqualTo("holding");
             child.kill();
         }
-        try (LineFile file = Lines.open(folder)) {
+        Access again = LineFile.open(folder, Lines.NIGHT, "RK since 21:00", Chain.NOTHING_BEFORE, FileChannel::open);
+        Access.Opened opened = (Access.Opened) again;
+        assertThat(opened.before()).isEqualTo("BT in the trailer since 20:45");
+        try (LineFile file = opened.file()) {
             Lines.appended(file);
             assertThat(Hold.words(folder, Lines.NIGHT)).isEqualTo("RK since 21:00");
         }
+        again = LineFile.open(folder, Lines.NIGHT, "RK since 21:10", Chain.NOTHING_BEFORE, FileChannel::open);
+        assertThat(((Access.Opened) again).before()).as("put away in order").isEmpty();
+        ((Access.Opened) again).file().close();
+    }
+
+    /** The lock of a killed program is free; whoever opens the book is told whose it was, and it may be elsewhere. */
+    @Test
+    void whoeverOpensABookThatWasNotPutAwayIsToldWhoHadIt() throws IOException {
+        Shifts.whole(folder, Shifts.THIRD, "paver", 2);
+        Path held = folder.resolve("diary/2026-06-04-day.paver.held");
+        Files.writeString(held, "BT\n2026-06-04T05:50:00-06:00\ntrailer, process 41\n");
+        Opened.Ready ready = Shifts.ready(folder, Shifts.FOURTH, "paver", FileChannel::open);
+        ready.book().close();
+        assertThat(ready.said())
+                .containsExactly("opened by BT at 2026-06-04T05:50:00-06:00 on trailer, process 41 and not put away:"
+                        + " that program was cut short, or has it open where no lock reaches from here");
+        assertThat(held).doesNotExist();
+    }
+
+    @Test
+    void aProgramOfThisMachineThatWasKilledIsNothingToTellOf() throws Exception {
+        Shifts.whole(folder, Shifts.THIRD, "paver", 2);
+        Process ended = new ProcessBuilder("true").start();
+        ended.waitFor();
+        String own = Book.words("BT", Shifts.NOON);
+        assertThat(own).endsWith("process " + ProcessHandle.current().pid());
+        Path held = folder.resolve("diary/2026-06-04-day.paver.held");
+        Files.writeString(held, own.replaceFirst("[0-9]+$", "" + ended.pid()));
+        Opened.Ready gone = Shifts.ready(folder, Shifts.FOURTH, "paver", FileChannel::open);
+        gone.book().close();
+        assertThat(gone.said()).isEmpty();
+        Files.writeString(held, own);
+        Opened.Ready alive = Shifts.ready(folder, Shifts.FOURTH, "paver", FileChannel::open);
+        alive.book().close();
+        assertThat(alive.said()).hasSize(1);
     }
 
     /** The kernel stops the write at every byte of a line in turn; the file ends with its last whole line each time. */

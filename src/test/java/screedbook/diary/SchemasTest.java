@@ -42,7 +42,7 @@ class SchemasTest {
         try (Stream<Path> files = Files.list(SHIPPED)) {
             assertThat(files.map(file -> file.getFileName().toString()))
                     .containsExactlyInAnyOrderElementsOf(Stream.concat(
-                                    Stream.of("day.json", "findings.json", "limits.json"),
+                                    Stream.of("day.json", "findings.json", "limits.json", "verify.json"),
                                     Stream.of(Kind.values()).map(kind -> kind.word() + ".json"))
                             .toList());
         }

@@ -38,6 +38,7 @@ class VerifyTest {
         assertThat(verdict.files()).hasSize(1);
         assertThat(verdict.files().get(0).lines()).isEqualTo(LINES);
         assertThat(verdict.helpers())
+                .extracting(Verdict.Helper::file)
                 .containsExactly("diary/2026-06-03-day.paver.lock", "diary/2026-06-03-day.paver.seal");
     }
 

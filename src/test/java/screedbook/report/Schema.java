@@ -14,7 +14,7 @@ import java.util.Map;
 import java.util.regex.Pattern;
 
 /** As much of JSON Schema (2020-12) as the shipped schemas use; a word that it does not know is an error. */
-final class Schema {
+public final class Schema {
     private static final List<String> SILENT = List.of("$schema", "$defs", "title", "description");
 
     private final Map<String, Object> root;
@@ -24,14 +24,14 @@ final class Schema {
     }
 
     @SuppressWarnings("unchecked")
-    static Schema shipped(String name) throws IOException {
+    public static Schema shipped(String name) throws IOException {
         try (InputStream in = Schema.class.getResourceAsStream("/schema/" + name)) {
             return new Schema((Map<String, Object>) parse(new String(in.readAllBytes(), StandardCharsets.UTF_8)));
         }
     }
 
     /** Everything in a text that the schema does not allow. */
-    List<String> wrongs(String json) throws IOException {
+    public List<String> wrongs(String json) throws IOException {
         List<String> wrongs = new ArrayList<>();
         check(root, parse(json), "$", wrongs);
         return wrongs;
@@ -111,7 +111,7 @@ final class Schema {
     }
 
     /** A JSON text as maps, lists, texts, decimals and booleans. */
-    static Object parse(String json) throws IOException {
+    public static Object parse(String json) throws IOException {
         try (JsonParser parser = new JsonFactory().createParser(json)) {
             parser.nextToken();
             Object value = value(parser);

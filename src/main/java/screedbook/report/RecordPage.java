@@ -1,0 +1,73 @@
+package screedbook.report;
+
+import screedbook.entry.Damage;
+import screedbook.entry.Shown;
+
+/** What was found when a record was looked at, as plain text. */
+public final class RecordPage {
+    private final RecordPaper paper;
+    private final StringBuilder page = new StringBuilder();
+
+    private RecordPage(RecordPaper paper) {
+        this.paper = paper;
+    }
+
+    /** The page; every line ends with a line feed. */
+    public static String text(RecordPaper paper) {
+        return new RecordPage(paper).write();
+    }
+
+    private String write() {
+        say(paper.folder());
+        paper.files().forEach(this::file);
+        paper.seals()
+                .forEach(each -> say("  seal of " + each.shift() + " " + each.seal().book() + "  "
+                        + each.seal().shortForm()));
+        if (!paper.helpers().isEmpty()) {
+            say("  beside the record and no part of it:");
+            paper.helpers().forEach(this::helper);
+        }
+        paper.damages().forEach(damage -> say(text(damage)));
+        say(sum());
+        if (paper.open()) {
+            say("The last lines of a shift that is not closed are not protected yet.");
+        }
+        if (paper.sound()) {
+            say("Hashes find accidents and casual edits, not somebody who computes all of them anew: hold the");
+            say("seals above against those on the printed pages.");
+        }
+        return page.toString();
+    }
+
+    private void file(RecordPaper.Looked file) {
+        String state = file.diary() ? file.closed() ? ", closed" : ", open" : "";
+        say("  " + file.name() + "  " + Leaf.many(file.lines(), "line") + state);
+        if (!file.damages().isEmpty() && !file.stands().isEmpty()) {
+            say("    " + file.stands());
+        }
+        file.notes().forEach(note -> say("    " + note));
+    }
+
+    private void helper(RecordPaper.Helper helper) {
+        say("    " + helper.file());
+        if (!helper.said().isEmpty()) {
+            say("      " + helper.said());
+        }
+    }
+
+    private String sum() {
+        String looked =
+                Leaf.many(paper.files().size(), "file") + ", " + Leaf.many(paper.lines(), "line");
+        return paper.sound()
+                ? "as it was written: " + looked
+                : "not as it was written: " + Leaf.many(paper.damages().size(), "place") + " in " + looked;
+    }
+
+    private static String text(Damage damage) {
+        return damage.file() + (damage.row() == 0 ? "" : ":" + damage.row()) + ": " + damage.said();
+    }
+
+    private void say(String line) {
+        page.append(Shown.text(line)).append('\n');
+    }
+}
