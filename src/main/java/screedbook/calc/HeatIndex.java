@@ -31,6 +31,17 @@ public final class HeatIndex {
         return Optional.of(new Amount(BigDecimal.valueOf(index), Unit.DEG_F).to(air.unit()));
     }
 
+    /**
+     * The word for how much care a heat index asks: lower below 91 degrees F, moderate from 91, high from 103, very high
+     * above 115 (OSHA, Using the Heat Index: A Guide for Employers, read as quoted by a university).
+     *
+     * @throws IllegalArgumentException when the amount is not a temperature
+     */
+    public static String band(Amount index) {
+        double f = index.to(Unit.DEG_F).value().doubleValue();
+        return f < 91 ? "lower" : f < 103 ? "moderate" : f <= 115 ? "high" : "very high";
+    }
+
     private static double regression(double t, double rh) {
         return -42.379
                 + 2.04901523 * t

@@ -68,14 +68,26 @@ public final class Sun {
      * @throws IllegalArgumentException when the latitude is outside -90 to 90 or the longitude outside -180 to 180
      */
     public static boolean isUp(Instant moment, double latitude, double longitude) {
+        return sine(moment, latitude, longitude) >= cos(RISE_AND_SET);
+    }
+
+    /**
+     * How high the sun's centre stands over the level, in degrees; below 0 when it is down. The air's bending of light is
+     * not in it.
+     *
+     * @throws IllegalArgumentException when the latitude is outside -90 to 90 or the longitude outside -180 to 180
+     */
+    public static double height(Instant moment, double latitude, double longitude) {
+        return Math.toDegrees(Math.asin(Math.max(-1, Math.min(1, sine(moment, latitude, longitude)))));
+    }
+
+    private static double sine(Instant moment, double latitude, double longitude) {
         checkPlace(latitude, longitude);
         LocalDate date = LocalDate.ofInstant(moment, ZoneOffset.UTC);
         double minutes = Duration.between(midnight(date), moment).toMillis() / 60_000.0;
         Position sun = Position.at(date, minutes);
         double hourAngle = (minutes + sun.equationOfTime() + 4 * longitude) / 4 - 180;
-        double height =
-                sin(latitude) * sin(sun.declination()) + cos(latitude) * cos(sun.declination()) * cos(hourAngle);
-        return height >= cos(RISE_AND_SET);
+        return sin(latitude) * sin(sun.declination()) + cos(latitude) * cos(sun.declination()) * cos(hourAngle);
     }
 
     /** The moment at which the sun passes a zenith distance, before noon (-1) or after it (1). */
