@@ -15,6 +15,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import screedbook.entry.Damage;
+import screedbook.entry.Remarks;
 import screedbook.entry.ShiftId;
 import screedbook.job.Job;
 import screedbook.report.DayCsv;
@@ -33,6 +34,9 @@ final class CsvCommand implements Callable<Integer> {
     @Mixin
     private JobWord job;
 
+    @Mixin
+    private CopyWord copy;
+
     @Option(
             names = "--to",
             paramLabel = "DIR",
@@ -46,7 +50,9 @@ final class CsvCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Stopped, IOException {
         Shelf shelf = job.shelf();
-        List<ShiftFile> shifts = shelf.shifts().stream().map(shelf::shift).toList();
+        List<ShiftFile> shifts = shelf.shifts().stream()
+                .map(id -> copy.asked() ? shelf.withoutRemarks(id, null) : shelf.shift(id))
+                .toList();
         if (shifts.isEmpty()) {
             throw Stopped.disk(job.folder() + " holds no shift yet");
         }
@@ -67,9 +73,12 @@ final class CsvCommand implements Callable<Integer> {
         return Exit.FINE;
     }
 
-    private static Map<String, String> tables(List<ShiftFile> shifts) {
+    private Map<String, String> tables(List<ShiftFile> shifts) {
         Map<String, String> tables = new LinkedHashMap<>(
                 KindCsv.files(shifts.stream().map(ShiftFile::day).toList(), system(shifts)));
+        if (copy.asked()) {
+            Remarks.kinds().forEach(kind -> tables.remove(kind.word() + ".csv"));
+        }
         tables.put("totals.csv", DayCsv.text(shifts.stream().map(Papers::of).toList()));
         return tables;
     }

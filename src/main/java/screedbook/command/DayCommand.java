@@ -38,6 +38,9 @@ final class DayCommand implements Callable<Integer> {
     @Mixin
     private ShiftWord shift;
 
+    @Mixin
+    private CopyWord copy;
+
     @Option(
             names = "--format",
             paramLabel = "FORMAT",
@@ -50,7 +53,7 @@ final class DayCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Stopped {
-        Pages.shift(spec, job, shift, all.clock(), Pages.form(format, FORMS));
+        Pages.shift(spec, job, shift, copy, all.clock(), Pages.form(format, FORMS));
         return Exit.FINE;
     }
 }

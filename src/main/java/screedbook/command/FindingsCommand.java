@@ -36,6 +36,9 @@ final class FindingsCommand implements Callable<Integer> {
     @Mixin
     private ShiftWord shift;
 
+    @Mixin
+    private CopyWord copy;
+
     @Option(
             names = "--format",
             paramLabel = "FORMAT",
@@ -48,7 +51,7 @@ final class FindingsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Stopped {
-        Pages.shift(spec, job, shift, all.clock(), Pages.form(format, FORMS));
+        Pages.shift(spec, job, shift, copy, all.clock(), Pages.form(format, FORMS));
         return Exit.FINE;
     }
 }

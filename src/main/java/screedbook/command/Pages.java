@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.function.Function;
 import picocli.CommandLine.Model.CommandSpec;
 import screedbook.entry.Damage;
+import screedbook.entry.ShiftId;
 import screedbook.entry.Shown;
 import screedbook.report.DayPaper;
 import screedbook.shelf.Papers;
@@ -34,11 +35,19 @@ final class Pages {
     }
 
     /** Prints a shift in a form; damages of its files go to the error output. */
-    static void shift(CommandSpec spec, JobWord job, ShiftWord shift, Clock clock, Function<DayPaper, String> form)
+    static void shift(
+            CommandSpec spec,
+            JobWord job,
+            ShiftWord shift,
+            CopyWord copy,
+            Clock clock,
+            Function<DayPaper, String> form)
             throws Stopped {
         Shelf shelf = job.shelf();
-        ShiftFile file = shelf.shift(shift.of(shelf), OffsetDateTime.now(clock));
-        print(spec, form.apply(Papers.of(file)));
+        ShiftId id = shift.of(shelf);
+        OffsetDateTime now = OffsetDateTime.now(clock);
+        ShiftFile file = copy.asked() ? shelf.withoutRemarks(id, now) : shelf.shift(id, now);
+        print(spec, form.apply(copy.asked() ? Papers.copy(file) : Papers.of(file)));
         warn(spec, file.read().damages());
     }
 

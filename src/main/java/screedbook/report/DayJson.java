@@ -36,6 +36,9 @@ public final class DayJson {
         json.text("name", paper.jobName());
         json.text("shift", paper.day().shift().toString());
         json.number("page_revision", paper.revision());
+        if (!paper.whole()) {
+            json.yes("without_remarks", true);
+        }
         json.yes("closed", paper.day().closed());
         if (paper.agreed().isPresent()) {
             json.number("job_revision", paper.agreed().get().revision());

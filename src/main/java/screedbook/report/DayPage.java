@@ -58,6 +58,9 @@ public final class DayPage {
                         + (entries.books().isEmpty() ? "none" : entries.books()));
         String plan = paper.agreed().map(a -> "job revision " + a.revision()).orElse("job revision not found");
         leaf.ends(plan + "; " + sheet(), "page revision " + paper.revision());
+        if (!paper.whole()) {
+            leaf.say(0, DayPaper.COPY);
+        }
         leaf.rule('=');
         new Kept(paper, entries, leaf).noWork();
     }

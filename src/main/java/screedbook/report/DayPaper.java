@@ -19,6 +19,7 @@ import screedbook.tally.Totals;
  * @param seals of the books that are closed
  * @param damages where the shift's files are not as they were written
  * @param revision of the page: 1, and 2 and more after late lines
+ * @param whole whether remarks are in it; without them it is a copy for the contractor
  */
 public record DayPaper(
         Day day,
@@ -28,7 +29,23 @@ public record DayPaper(
         Optional<SpecSheet> sheet,
         List<Seal> seals,
         List<Damage> damages,
-        int revision) {
+        int revision,
+        boolean whole) {
+    public DayPaper(
+            Day day,
+            Totals totals,
+            List<Finding> findings,
+            Optional<Agreed> agreed,
+            Optional<SpecSheet> sheet,
+            List<Seal> seals,
+            List<Damage> damages,
+            int revision) {
+        this(day, totals, findings, agreed, sheet, seals, damages, revision, true);
+    }
+
+    /** What a copy says of itself. */
+    static final String COPY = "copy without remarks: notes, answers, and who said what stand in the record alone";
+
     Optional<Job> job() {
         return agreed.map(Agreed::job);
     }

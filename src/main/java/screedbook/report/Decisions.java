@@ -36,14 +36,14 @@ final class Decisions {
     }
 
     void write() {
-        leaf.heading("NEEDS A DECISION FROM YOU");
+        leaf.heading(paper.whole() ? "NEEDS A DECISION FROM YOU" : "OPEN");
         int before = leaf.lines().size();
         record();
         unanswered();
         if (leaf.lines().size() == before) {
             leaf.say(1, "nothing");
         }
-        leaf.heading("PLACED OUTSIDE LIMITS: WHO KNEW, WHO ALLOWED");
+        leaf.heading("PLACED OUTSIDE LIMITS" + (paper.whole() ? ": WHO KNEW, WHO ALLOWED" : ", ANSWERED"));
         List<Finding> placed = paper.findings().stream()
                 .filter(f -> f.sort() == Sort.OUTSIDE && placed(f))
                 .toList();
@@ -198,9 +198,7 @@ final class Decisions {
     private void answer(Standing<Answer> answer) {
         Answer a = answer.entry();
         String when = answer.time() == null ? Moment.clock(answer.line().keyed()) : Moment.clock(answer.time());
-        leaf.say(
-                5,
-                when + " " + answer.line().who() + ": "
-                        + Entries.phrases("", a.text(), "decided by", a.decidedBy(), "told to", a.toldTo()));
+        String told = Entries.phrases("", a.text(), "decided by", a.decidedBy(), "told to", a.toldTo());
+        leaf.say(5, when + " " + answer.line().who() + (told.isEmpty() ? " answered" : ": " + told));
     }
 }

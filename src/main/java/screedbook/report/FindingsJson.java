@@ -10,6 +10,9 @@ public final class FindingsJson {
             json.text("form", "screedbook findings 1");
             json.text("job", paper.jobId());
             json.text("shift", paper.day().shift().toString());
+            if (!paper.whole()) {
+                json.yes("without_remarks", true);
+            }
             json.findings(paper.findings());
         });
     }

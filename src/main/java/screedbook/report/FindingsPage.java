@@ -15,6 +15,9 @@ public final class FindingsPage {
         Entries entries = new Entries(paper);
         Decisions told = new Decisions(paper, entries, leaf);
         leaf.ends(paper.jobName(), paper.day().shift().toString());
+        if (!paper.whole()) {
+            leaf.say(0, DayPaper.COPY);
+        }
         for (Sort sort : Sort.values()) {
             List<Finding> of =
                     paper.findings().stream().filter(f -> f.sort() == sort).toList();

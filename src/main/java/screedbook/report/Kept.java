@@ -125,7 +125,11 @@ final class Kept {
         String told = entries.find(strike.of())
                 .map(s -> ": " + Told.line(s.line().entry()))
                 .orElse("");
-        leaf.say(1, stamp(line) + " struck " + strike.of() + " (" + strike.reason() + ")" + off(line) + told);
+        leaf.say(1, stamp(line) + " struck " + strike.of() + why(strike.reason()) + off(line) + told);
+    }
+
+    private static String why(String reason) {
+        return reason == null ? "" : " (" + reason + ")";
     }
 
     private static String off(Standing<?> line) {
@@ -141,7 +145,7 @@ final class Kept {
             leaf.say(
                     1,
                     stamp(line) + " amended " + amend.of() + " " + key + ": was " + text(now.get(key)) + ", now "
-                            + text(value) + " (" + amend.reason() + ")" + off(line));
+                            + text(value) + why(amend.reason()) + off(line));
             if (!line.struck()) {
                 now.put(key, value);
             }

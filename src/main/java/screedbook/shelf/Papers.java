@@ -8,6 +8,15 @@ public final class Papers {
     private Papers() {}
 
     public static DayPaper of(ShiftFile file) {
+        return of(file, true);
+    }
+
+    /** A copy for the contractor: of a shift whose remarks were left out. */
+    public static DayPaper copy(ShiftFile file) {
+        return of(file, false);
+    }
+
+    private static DayPaper of(ShiftFile file, boolean whole) {
         return new DayPaper(
                 file.day(),
                 file.totals(),
@@ -16,6 +25,7 @@ public final class Papers {
                 file.ground().sheet(),
                 file.seals(),
                 file.read().damages(),
-                file.revision());
+                file.revision(),
+                whole);
     }
 }

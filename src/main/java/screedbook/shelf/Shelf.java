@@ -3,19 +3,23 @@ package screedbook.shelf;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import screedbook.check.Finding;
 import screedbook.check.Findings;
 import screedbook.check.Ground;
 import screedbook.diary.BookRead;
 import screedbook.diary.JobFolder;
 import screedbook.diary.ShiftRead;
 import screedbook.entry.Closing;
+import screedbook.entry.Damage;
 import screedbook.entry.Day;
 import screedbook.entry.Line;
+import screedbook.entry.Remarks;
 import screedbook.entry.Seal;
 import screedbook.entry.ShiftId;
 import screedbook.entry.Standing;
@@ -81,6 +85,48 @@ public final class Shelf {
      */
     public ShiftFile shift(ShiftId id, OffsetDateTime now) {
         return file(folder.shift(id), now);
+    }
+
+    /**
+     * A shift with its remarks left out, for the contractor: the same figures, and of the findings what can be told
+     * without them.
+     */
+    public ShiftFile withoutRemarks(ShiftId id, OffsetDateTime now) {
+        ShiftFile whole = shift(id, now);
+        ShiftRead read = whole.read();
+        Day day = Remarks.leftOut(read.day());
+        List<Damage> damages = read.damages().stream()
+                .map(each -> new Damage(each.file(), each.row(), each.said().replaceFirst("(?s):.*", "")))
+                .toList();
+        ShiftFile bare = file(new ShiftRead(read.shift(), day, read.books(), damages), now);
+        return new ShiftFile(
+                bare.read(),
+                bare.ground(),
+                bare.before(),
+                bare.totals(),
+                inBoth(whole.findings(), bare.findings()),
+                whole.seals());
+    }
+
+    /** What is only missing because remarks were left out was not missing. */
+    private static List<Finding> inBoth(List<Finding> whole, List<Finding> bare) {
+        List<Finding> both = new ArrayList<>();
+        for (Finding each : bare) {
+            whole.stream()
+                    .filter(f -> f.rule().equals(each.rule()) && f.of().equals(each.of()))
+                    .findFirst()
+                    .ifPresent(f -> both.add(new Finding(
+                            each.rule(),
+                            each.sort(),
+                            each.of(),
+                            each.seen(),
+                            each.limit(),
+                            each.clause(),
+                            each.inside(),
+                            each.working(),
+                            f.answers().stream().map(Remarks::leftOut).toList())));
+        }
+        return List.copyOf(both);
     }
 
     private ShiftFile file(ShiftRead read, OffsetDateTime now) {
