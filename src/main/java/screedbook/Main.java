@@ -9,7 +9,19 @@ import screedbook.term.DeskMain;
 public final class Main {
     /** As the launcher has them. A job's folder of such a name is opened as {@code ./day}. */
     static final Set<String> COMMANDS = Set.of(
-            "new", "plan", "day", "findings", "verify", "csv", "limits", "sheets", "-h", "--help", "-V", "--version");
+            "new",
+            "plan",
+            "day",
+            "findings",
+            "verify",
+            "csv",
+            "limits",
+            "sheets",
+            "season",
+            "-h",
+            "--help",
+            "-V",
+            "--version");
 
     private Main() {}
 

@@ -62,9 +62,13 @@ class RoomsTest {
         rooms.put("report", uses("unit calc entry job spec tally check picture", CSV, JSON));
         rooms.put("desk", uses("unit calc entry job spec tally check picture"));
         rooms.put("shelf", uses("unit entry job diary spec tally check picture report"));
-        rooms.put("command", uses("unit calc entry job diary spec tally check picture report shelf", ARGUMENTS));
-        rooms.put("term", uses("unit calc entry job diary spec tally check picture report desk shelf", TERMINAL));
-        rooms.put("Main", uses("unit calc entry job diary spec tally check picture report desk shelf command term"));
+        rooms.put("season", uses("unit entry job diary tally check picture report shelf"));
+        rooms.put("command", uses("unit calc entry job diary spec tally check picture report shelf season", ARGUMENTS));
+        rooms.put(
+                "term", uses("unit calc entry job diary spec tally check picture report desk shelf season", TERMINAL));
+        rooms.put(
+                "Main",
+                uses("unit calc entry job diary spec tally check picture report desk shelf season command term"));
         return rooms;
     }
 

@@ -61,10 +61,12 @@ import screedbook.entry.Shown;
             VerifyCommand.class,
             CsvCommand.class,
             LimitsCommand.class,
-            SheetsCommand.class
+            SheetsCommand.class,
+            SeasonCommand.class
         })
 public final class Commands {
     private final Clock clock;
+    private final boolean watched;
 
     @Option(
             names = {"-h", "--help"},
@@ -78,19 +80,25 @@ public final class Commands {
             description = "show the program's version and stop")
     private boolean version;
 
-    private Commands(Clock clock) {
+    private Commands(Clock clock, boolean watched) {
         this.clock = clock;
+        this.watched = watched;
     }
 
     Clock clock() {
         return clock;
     }
 
+    /** Whether somebody looks on at a terminal while long work is done. */
+    boolean watched() {
+        return watched;
+    }
+
     /** Does what the words say and ends the program. Everything is written in UTF-8, whatever the locale. */
     public static void main(String[] words) {
         OutputStream out = new FileOutputStream(FileDescriptor.out);
         OutputStream err = new FileOutputStream(FileDescriptor.err);
-        System.exit(run(words, out, err, Clock.systemDefaultZone()));
+        System.exit(run(words, out, err, Clock.systemDefaultZone(), Progress.seen()));
     }
 
     /**
@@ -100,8 +108,12 @@ public final class Commands {
      * @return the exit code
      */
     static int run(String[] words, OutputStream out, OutputStream err, Clock clock) {
+        return run(words, out, err, clock, false);
+    }
+
+    private static int run(String[] words, OutputStream out, OutputStream err, Clock clock, boolean watched) {
         Outlet outlet = new Outlet(out);
-        CommandLine line = line(clock, writer(outlet), writer(err));
+        CommandLine line = line(new Commands(clock, watched), writer(outlet), writer(err));
         int exit = line.execute(words);
         line.getOut().flush();
         if (outlet.trouble() != null) {
@@ -112,8 +124,8 @@ public final class Commands {
         return exit;
     }
 
-    private static CommandLine line(Clock clock, PrintWriter out, PrintWriter err) {
-        return new CommandLine(new Commands(clock))
+    private static CommandLine line(Commands commands, PrintWriter out, PrintWriter err) {
+        return new CommandLine(commands)
                 .setOut(out)
                 .setErr(err)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))

@@ -4,6 +4,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
 import picocli.CommandLine.Parameters;
+import screedbook.diary.Jobs;
 import screedbook.shelf.Shelf;
 
 /** The folder of a job as it is typed. */
@@ -42,6 +43,6 @@ final class JobWord {
     }
 
     static boolean isJob(Path folder) {
-        return Stream.of("job.json", "job.jsonl", "diary").anyMatch(name -> Files.exists(folder.resolve(name)));
+        return Jobs.isJob(folder);
     }
 }

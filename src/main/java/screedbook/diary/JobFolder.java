@@ -44,10 +44,12 @@ public final class JobFolder {
 
     private final Path folder;
     private final List<Path> diaries;
+    private final Map<ShiftId, Map<FileName.Diary, Path>> listed;
 
-    private JobFolder(Path folder, List<Path> diaries) {
+    private JobFolder(Path folder, List<Path> diaries, Map<ShiftId, Map<FileName.Diary, Path>> listed) {
         this.folder = folder;
         this.diaries = diaries;
+        this.listed = listed;
     }
 
     /**
@@ -58,7 +60,16 @@ public final class JobFolder {
     public static JobFolder at(Path folder, Path... also) {
         List<Path> diaries = new ArrayList<>(List.of(folder.resolve("diary")));
         diaries.addAll(Arrays.asList(also));
-        return new JobFolder(folder, List.copyOf(diaries));
+        diaries.addAll(Months.in(folder));
+        return new JobFolder(folder, List.copyOf(diaries), null);
+    }
+
+    /** The same job with its files listed now and not looked for again: for reading many shifts in one go. */
+    public JobFolder listed() {
+        Map<ShiftId, Map<FileName.Diary, Path>> now = new TreeMap<>();
+        files().forEach((name, path) ->
+                now.computeIfAbsent(name.shift(), shift -> new TreeMap<>(ORDER)).put(name, path));
+        return new JobFolder(folder, diaries, now);
     }
 
     public Path path() {
@@ -134,7 +145,7 @@ public final class JobFolder {
 
     /** The shifts that have a diary, oldest first. */
     public List<ShiftId> shifts() {
-        return List.copyOf(paths().keySet());
+        return List.copyOf(listed == null ? paths().keySet() : listed.keySet());
     }
 
     /** The diary files of every shift, oldest shift first; those of a shift in the order in which they are read. */
@@ -143,6 +154,11 @@ public final class JobFolder {
         files().forEach((name, path) ->
                 shifts.computeIfAbsent(name.shift(), shift -> new ArrayList<>()).add(path));
         return shifts;
+    }
+
+    /** The diary files of a shift, in the order in which they are read. */
+    public List<Path> paths(ShiftId shift) {
+        return List.copyOf(files(shift).values());
     }
 
     /** What the list of shifts shows, oldest shift first. */
@@ -158,12 +174,9 @@ public final class JobFolder {
     /** A shift with all its books; what is damaged is told and stops nothing. */
     public ShiftRead shift(ShiftId shift) {
         Map<String, Map<FileName.Diary, Path>> books = new LinkedHashMap<>();
-        files().forEach((name, path) -> {
-            if (name.shift().equals(shift)) {
-                books.computeIfAbsent(name.book(), book -> new LinkedHashMap<>())
-                        .put(name, path);
-            }
-        });
+        files(shift)
+                .forEach((name, path) -> books.computeIfAbsent(name.book(), book -> new LinkedHashMap<>())
+                        .put(name, path));
         List<BookRead> read = new ArrayList<>();
         books.forEach((book, files) -> read.add(BookReading.read(book, files)));
         List<Damage> damages = new ArrayList<>();
@@ -175,11 +188,29 @@ public final class JobFolder {
     /** Every diary file with its path, by shift, book, revision and segment; the first folder that has a name counts. */
     Map<FileName.Diary, Path> files() {
         Map<FileName.Diary, Path> found = new TreeMap<>(ORDER);
+        if (listed != null) {
+            listed.values().forEach(found::putAll);
+            return found;
+        }
         for (Path diary : GoesOn.followed(diaries)) {
             for (String text : names(diary)) {
                 FileName.diary(text).ifPresent(name -> found.putIfAbsent(name, diary.resolve(text)));
             }
         }
+        return found;
+    }
+
+    /** The files of one shift, in reading order. */
+    Map<FileName.Diary, Path> files(ShiftId shift) {
+        if (listed != null) {
+            return listed.getOrDefault(shift, Map.of());
+        }
+        Map<FileName.Diary, Path> found = new LinkedHashMap<>();
+        files().forEach((name, path) -> {
+            if (name.shift().equals(shift)) {
+                found.put(name, path);
+            }
+        });
         return found;
     }
 

@@ -36,6 +36,15 @@ final class Cells {
         return this;
     }
 
+    /** A date as ISO 8601 writes it, bare; null is an empty cell. */
+    Cells date(java.time.LocalDate date) {
+        next();
+        if (date != null) {
+            out.append(date);
+        }
+        return this;
+    }
+
     Cells number(int number) {
         return number(BigDecimal.valueOf(number));
     }

@@ -45,6 +45,19 @@ final class Json {
         return text.toString().replace(System.lineSeparator(), "\n") + "\n";
     }
 
+    /** One object in one line, with a line feed behind it. */
+    static String line(Part part) {
+        StringWriter text = new StringWriter();
+        try (JsonGenerator out = FACTORY.createGenerator(text)) {
+            out.writeStartObject();
+            part.write(new Json(out));
+            out.writeEndObject();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return text + "\n";
+    }
+
     void text(String key, String text) throws IOException {
         if (text != null) {
             out.writeStringField(key, Shown.text(text));

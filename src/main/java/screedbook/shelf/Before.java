@@ -26,6 +26,8 @@ final class Before {
     private final JobFolder folder;
     private final Agreements agreements;
     private final Map<ShiftId, Kept> kept = new HashMap<>();
+    private ToDate running = ToDate.NONE;
+    private Instant runningUntil = Instant.MIN;
 
     /** A shift's figures and what its files were when they were read; its newest line tells whether all of it counts. */
     private record Kept(List<Stamp> stamps, Instant newest, ToDate whole) {}
@@ -47,6 +49,21 @@ final class Before {
             }
         }
         return sum;
+    }
+
+    /** Takes up a shift that was just read, when all shifts are read in turn. */
+    void add(ShiftId shift, Day day) {
+        ToDate whole = figures(day);
+        List<Path> paths = folder.paths(shift);
+        Instant last = newest(day);
+        kept.put(shift, new Kept(paths.stream().map(Before::stamp).toList(), last, whole));
+        running = running.plus(whole);
+        runningUntil = last.isAfter(runningUntil) ? last : runningUntil;
+    }
+
+    /** What was added up to now; shift by shift where something was keyed in one of them after the moment. */
+    ToDate running(ShiftId shift, OffsetDateTime until) {
+        return runningUntil.isBefore(until.toInstant()) ? running : of(shift, until);
     }
 
     private ToDate one(ShiftId shift, List<Path> paths, OffsetDateTime until) {

@@ -1,6 +1,7 @@
 package screedbook.shelf;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
@@ -9,6 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import screedbook.check.Finding;
 import screedbook.check.Findings;
 import screedbook.check.Ground;
@@ -129,11 +131,37 @@ public final class Shelf {
         return List.copyOf(both);
     }
 
+    /**
+     * Every shift in turn, oldest first, each as {@link #shift(ShiftId)} gives it; a file is read once and only one
+     * shift is held.
+     *
+     * @param from the first date that is asked for; earlier shifts are read for what they come to
+     * @param until the last date
+     * @param read is told of every shift that was read, before it is given
+     */
+    public void each(LocalDate from, LocalDate until, Consumer<ShiftId> read, Consumer<ShiftFile> to) {
+        Shelf shelf = new Shelf(folder.listed());
+        for (ShiftId id : shelf.shifts()) {
+            if (id.date().isAfter(until)) {
+                return;
+            }
+            ShiftRead next = shelf.folder.shift(id);
+            read.accept(id);
+            if (!id.date().isBefore(from)) {
+                to.accept(shelf.file(next, null, shelf.before.running(id, moment(next.day(), null))));
+            }
+            shelf.before.add(id, next.day());
+        }
+    }
+
     private ShiftFile file(ShiftRead read, OffsetDateTime now) {
+        return file(read, now, before(read.shift(), moment(read.day(), now)));
+    }
+
+    private ShiftFile file(ShiftRead read, OffsetDateTime now, ToDate earlier) {
         Day day = read.day();
         OffsetDateTime moment = moment(day, now);
         Ground ground = ground(day);
-        ToDate earlier = before(read.shift(), moment);
         Totals totals = totals(day, ground, earlier, moment);
         List<Seal> seals = read.books().stream()
                 .map(BookRead::seal)

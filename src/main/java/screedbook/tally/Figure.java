@@ -8,5 +8,17 @@ package screedbook.tally;
  * @param text the figure as shown, with its unit
  * @param value the same as a plain decimal for machines; null where the figure is text (a time, a range)
  * @param unit suffix of the unit: {@code ston}; empty for a count or text
+ * @param whole of a mean, the sum that it was made of; null elsewhere
  */
-public record Figure(String id, String label, String text, java.math.BigDecimal value, String unit, Working working) {}
+public record Figure(
+        String id,
+        String label,
+        String text,
+        java.math.BigDecimal value,
+        String unit,
+        Working working,
+        java.math.BigDecimal whole) {
+    public Figure(String id, String label, String text, java.math.BigDecimal value, String unit, Working working) {
+        this(id, label, text, value, unit, working, null);
+    }
+}

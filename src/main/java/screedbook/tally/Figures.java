@@ -53,10 +53,21 @@ final class Figures {
         made.add(new Figure(Shown.text(id), Shown.text(label), Shown.text(text), value, unit, working));
     }
 
+    /** The mean of amounts of one unit, with their sum. */
+    void mean(String id, String label, List<Amount> amounts, int decimals, Working working) {
+        Amount mean = mean(amounts);
+        String text = Shown.text(mean.shown(decimals).text());
+        String unit = mean.unit().suffix();
+        made.add(new Figure(Shown.text(id), Shown.text(label), text, mean.value(), unit, working, sum(amounts)));
+    }
+
+    private static BigDecimal sum(List<Amount> amounts) {
+        return amounts.stream().map(Amount::value).reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
     /** The mean of amounts of one unit, to two decimals, half up. */
     static Amount mean(List<Amount> amounts) {
-        BigDecimal sum = amounts.stream().map(Amount::value).reduce(BigDecimal.ZERO, BigDecimal::add);
-        BigDecimal mean = sum.divide(BigDecimal.valueOf(amounts.size()), 2, RoundingMode.HALF_UP);
+        BigDecimal mean = sum(amounts).divide(BigDecimal.valueOf(amounts.size()), 2, RoundingMode.HALF_UP);
         return new Amount(mean, amounts.get(0).unit());
     }
 

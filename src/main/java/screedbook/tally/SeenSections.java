@@ -82,7 +82,7 @@ final class SeenSections {
                 amounts.stream().min(Comparator.naturalOrder()),
                 scale(amounts),
                 least);
-        figures.amount(id + "-mean" + tail, label + " mean", Figures.mean(amounts), 1, mean);
+        figures.mean(id + "-mean" + tail, label + " mean", amounts, 1, mean);
         figures.amount(
                 id + "-most" + tail,
                 label + " most",

@@ -1,0 +1,35 @@
+package screedbook.command;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import picocli.CommandLine.Parameters;
+import screedbook.diary.Jobs;
+
+/** Folders of jobs, or folders that hold any number of them, as they are typed. */
+final class PathsWord {
+    @Parameters(
+            paramLabel = "PATH",
+            arity = "0..*",
+            description = "folders of jobs, or folders that hold any number of them; without one, this folder")
+    private List<Path> paths = new ArrayList<>();
+
+    /** @throws Stopped when a folder is not there or holds no job */
+    List<Path> jobs() throws Stopped, IOException {
+        List<Path> jobs = new ArrayList<>();
+        for (Path path : paths.isEmpty() ? List.of(Path.of(".")) : paths) {
+            if (!Files.isDirectory(path)) {
+                throw Stopped.disk("there is no folder " + path);
+            }
+            List<Path> found = Jobs.in(path);
+            if (found.isEmpty()) {
+                throw Stopped.disk("neither " + path
+                        + " nor a folder in it is the folder of a job: there is no job.json and no diary");
+            }
+            jobs.addAll(found);
+        }
+        return jobs;
+    }
+}

@@ -1,0 +1,123 @@
+package screedbook.command;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+import screedbook.diary.JobFolder;
+import screedbook.report.SeasonCsv;
+import screedbook.report.SeasonJob;
+import screedbook.report.SeasonJson;
+import screedbook.report.SeasonPage;
+import screedbook.report.SeasonPart;
+import screedbook.season.Season;
+
+/** {@code screedbook season}: what many shifts of many jobs come to. */
+@Command(
+        name = "season",
+        description = "add up many shifts of many jobs: by shift, day, week, month, job, mix, pull and lift")
+final class SeasonCommand implements Callable<Integer> {
+    private static final Set<String> PAGE = Set.of("week", "month", "job");
+
+    @ParentCommand
+    private Commands all;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private PathsWord paths;
+
+    @Mixin
+    private DatesWord dates;
+
+    @Option(
+            names = "--by",
+            paramLabel = "PARTS",
+            split = ",",
+            description =
+                    "of csv and json, which parts: shift, day, week, month, job, mix, pull, lift; without it, all")
+    private List<String> by = new ArrayList<>();
+
+    @Option(
+            names = "--format",
+            paramLabel = "FORMAT",
+            defaultValue = "text",
+            description = "text (80 columns; the usual), csv (one figure a line) or json (one part a line)")
+    private String format;
+
+    @Option(names = "--help", usageHelp = true, description = "show this and stop")
+    private boolean help;
+
+    @Override
+    public Integer call() throws Stopped, IOException {
+        Set<String> parts = parts();
+        if (!List.of("text", "csv", "json").contains(format)) {
+            throw Stopped.usage("--format " + format + " is not known; right would be one of text, csv, json");
+        }
+        LocalDate from = dates.from();
+        LocalDate to = dates.to();
+        List<Path> jobs = paths.jobs();
+        Progress progress = progress(jobs, to);
+        print(format.equals("csv") ? SeasonCsv.head() : "");
+        for (Path job : jobs) {
+            one(job, from, to, parts, progress);
+        }
+        progress.end();
+        return Exit.FINE;
+    }
+
+    private Set<String> parts() throws Stopped {
+        for (String each : by) {
+            if (!Season.PARTS.contains(each)) {
+                throw Stopped.usage(
+                        "--by " + each + " is not known; right would be any of " + String.join(", ", Season.PARTS));
+            }
+        }
+        return new HashSet<>(by.isEmpty() ? Season.PARTS : by);
+    }
+
+    private Progress progress(List<Path> jobs, LocalDate to) {
+        PrintWriter err = all.watched() ? spec.commandLine().getErr() : null;
+        int shifts = 0;
+        for (Path job : err == null ? List.<Path>of() : jobs) {
+            shifts += (int) JobFolder.at(job).shifts().stream()
+                    .filter(shift -> !shift.date().isAfter(to))
+                    .count();
+        }
+        return new Progress(err, shifts, all.clock());
+    }
+
+    private void one(Path folder, LocalDate from, LocalDate to, Set<String> parts, Progress progress) {
+        boolean page = format.equals("text");
+        List<SeasonPart> kept = new ArrayList<>();
+        SeasonJob job = Season.read(folder, from, to, shift -> progress.one(), part -> {
+            if (page && PAGE.contains(part.by())) {
+                kept.add(part);
+            } else if (!page && parts.contains(part.by())) {
+                print(format.equals("csv") ? SeasonCsv.rows(part) : SeasonJson.line(part));
+            }
+        });
+        if (page) {
+            print(SeasonPage.text(job.with(kept)));
+        } else {
+            print(format.equals("csv") ? SeasonCsv.record(job) : SeasonJson.record(job));
+        }
+        Pages.warn(spec, job.damages());
+    }
+
+    private void print(String page) {
+        Pages.print(spec, page);
+    }
+}

@@ -1,0 +1,80 @@
+package screedbook.tally;
+
+import java.math.BigDecimal;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import screedbook.unit.Unit;
+
+/** What becomes of a figure when several shifts are taken together. */
+enum Carry {
+    /** Counts, weights, volumes, lengths and areas add up. */
+    SUM,
+    LEAST,
+    MOST,
+    /** A rate or a mean: each shift's weighs by what it was taken over. */
+    WEIGHED,
+    /** What runs on by itself: the newest counts. */
+    NEWEST,
+    /** What cannot be added: the least and the greatest of the shifts. */
+    RANGE,
+    /** A time, a text, or what only holds within its shift. */
+    NOTHING;
+
+    /** By what a rate weighs; the figure with the same tail. A mean weighs by its readings. */
+    private static final Map<String, String> OVER = Map.of(
+            "spread-rate", "area",
+            "spread-target", "area",
+            "spread-percent", "area",
+            "equivalent-thickness", "area",
+            "tack-applied", "tack-area",
+            "tack-residual", "tack-area");
+
+    private static final Set<Unit.Dimension> ADDED =
+            Set.of(Unit.Dimension.MASS, Unit.Dimension.VOLUME, Unit.Dimension.AREA);
+
+    static Carry of(Figure figure) {
+        String head = head(figure.id());
+        if (figure.value() == null || head.equals("pay-previous")) {
+            return NOTHING;
+        }
+        if (head.equals("pay-to-date")) {
+            return NEWEST;
+        }
+        if (head.endsWith("-least")) {
+            return LEAST;
+        }
+        if (head.endsWith("-most")) {
+            return MOST;
+        }
+        if (head.endsWith("-mean") || OVER.containsKey(head)) {
+            return WEIGHED;
+        }
+        return adds(figure.unit()) ? SUM : RANGE;
+    }
+
+    private static boolean adds(String suffix) {
+        Optional<Unit> unit = Unit.ofSuffix(suffix);
+        return suffix.isEmpty()
+                || unit.filter(u -> ADDED.contains(u.dimension()) || u == Unit.FOOT || u == Unit.METRE)
+                        .isPresent();
+    }
+
+    /** The id of the figure by which another one weighs: {@code area.B lift 2} for {@code spread-rate.B lift 2}. */
+    static String over(String id) {
+        String head = head(id);
+        String tail = id.substring(head.length());
+        return (head.endsWith("-mean") ? head.substring(0, head.length() - 5) + "-readings" : OVER.get(head)) + tail;
+    }
+
+    /** The word before the first point. */
+    static String head(String id) {
+        int dot = id.indexOf('.');
+        return dot < 0 ? id : id.substring(0, dot);
+    }
+
+    /** Nothing in a figure that is not there. */
+    static BigDecimal none(BigDecimal value) {
+        return value == null ? BigDecimal.ZERO : value;
+    }
+}
