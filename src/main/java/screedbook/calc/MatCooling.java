@@ -104,11 +104,7 @@ public final class MatCooling {
 
     private static SurfaceLoss loss(Above above) {
         return new SurfaceLoss(
-                byWind(above.wind()),
-                celsius(above.air()),
-                EMISSIVITY,
-                celsius(above.sky()),
-                ABSORBED * above.sun());
+                byWind(above.wind()), celsius(above.air()), EMISSIVITY, celsius(above.sky()), ABSORBED * above.sun());
     }
 
     /** A lift of 20 equal cells on a metre of base, whose cells grow with the depth. */

@@ -20,29 +20,19 @@ public record StraightLine(int n, BigDecimal x, BigDecimal y, BigDecimal xx, Big
     private static final MathContext DIGITS = MathContext.DECIMAL128;
 
     /** Of no points. */
-    public static final StraightLine NONE = new StraightLine(
-            0, BigDecimal.ZERO, BigDecimal.ZERO, BigDecimal.ZERO, BigDecimal.ZERO, BigDecimal.ZERO);
+    public static final StraightLine NONE =
+            new StraightLine(0, BigDecimal.ZERO, BigDecimal.ZERO, BigDecimal.ZERO, BigDecimal.ZERO, BigDecimal.ZERO);
 
     /** With one point more. */
     public StraightLine and(BigDecimal px, BigDecimal py) {
         return new StraightLine(
-                n + 1,
-                x.add(px),
-                y.add(py),
-                xx.add(px.multiply(px)),
-                xy.add(px.multiply(py)),
-                yy.add(py.multiply(py)));
+                n + 1, x.add(px), y.add(py), xx.add(px.multiply(px)), xy.add(px.multiply(py)), yy.add(py.multiply(py)));
     }
 
     /** With all points of another. */
     public StraightLine plus(StraightLine other) {
         return new StraightLine(
-                n + other.n,
-                x.add(other.x),
-                y.add(other.y),
-                xx.add(other.xx),
-                xy.add(other.xy),
-                yy.add(other.yy));
+                n + other.n, x.add(other.x), y.add(other.y), xx.add(other.xx), xy.add(other.xy), yy.add(other.yy));
     }
 
     /** Rise of y for one x more; empty with fewer than two different x. */
@@ -60,8 +50,7 @@ public record StraightLine(int n, BigDecimal x, BigDecimal y, BigDecimal xx, Big
 
     /** Where the line meets a y; empty where there is no line, or it lies level. */
     public Optional<BigDecimal> reaches(BigDecimal py) {
-        return slope()
-                .filter(b -> b.signum() != 0)
+        return slope().filter(b -> b.signum() != 0)
                 .map(b -> meanX().add(py.subtract(meanY()).divide(b, DIGITS)));
     }
 

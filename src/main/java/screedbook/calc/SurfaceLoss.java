@@ -18,9 +18,7 @@ record SurfaceLoss(double h, double air, double emissivity, double sky, double s
 
     /** W/m2 at a surface temperature in C. */
     double at(double surface) {
-        return h * (surface - air)
-                + emissivity * SIGMA * (Math.pow(surface + ZERO, 4) - Math.pow(sky + ZERO, 4))
-                - sun;
+        return h * (surface - air) + emissivity * SIGMA * (Math.pow(surface + ZERO, 4) - Math.pow(sky + ZERO, 4)) - sun;
     }
 
     /** By how much it grows with each degree, W/m2K. */

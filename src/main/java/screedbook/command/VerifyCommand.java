@@ -46,11 +46,7 @@ final class VerifyCommand implements Callable<Integer> {
     @Mixin
     private JobWord job;
 
-    @Option(
-            names = "--format",
-            paramLabel = "FORMAT",
-            defaultValue = "text",
-            description = "text (the usual) or json")
+    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text", description = "text (the usual) or json")
     private String format;
 
     @Option(names = "--help", usageHelp = true, description = "show this and stop")

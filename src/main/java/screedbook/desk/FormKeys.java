@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import screedbook.check.Guide;
+import screedbook.check.LeftToRoll;
 import screedbook.entry.Amend;
 import screedbook.entry.Aside;
 import screedbook.entry.Closing;
@@ -200,18 +202,26 @@ final class FormKeys {
         return with(model, taken);
     }
 
+    /** The limit of the blank that holds the cursor, and how long the mat stays warm where that is told. */
     static Step working(Model model) {
         Form form = form(model);
+        Reading reading = Reading.of(form, model);
         Guide guide = Guiding.of(model, form, form.active().name());
-        if (guide.working().isEmpty()) {
+        Optional<LeftToRoll> left = Guiding.left(model, reading, reading.entry());
+        if (guide.working().isEmpty() && left.isEmpty()) {
             return Step.of(model.say("no limit stands behind this blank"));
         }
+        List<String> lines = new ArrayList<>();
+        if (!guide.working().isEmpty()) {
+            lines.addAll(List.of(guide.working(), guide.clause()));
+        }
+        left.ifPresent(l -> {
+            lines.add("");
+            lines.add(l.text());
+            lines.addAll(l.working());
+        });
         return Step.of(model.push(new Screen.Worked(
-                form.active().field().label() + "  " + guide.limit(),
-                List.of(guide.working(), guide.clause()),
-                List.of(),
-                Walk.NOWHERE,
-                0)));
+                form.active().field().label() + "  " + guide.limit(), List.copyOf(lines), List.of(), Walk.NOWHERE, 0)));
     }
 
     static Step source(Model model) {

@@ -2,8 +2,10 @@ package screedbook.desk;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import screedbook.check.Cautions;
 import screedbook.check.Guide;
+import screedbook.check.LeftToRoll;
 import screedbook.check.Verdict;
 import screedbook.entry.Entry;
 import screedbook.entry.Kind;
@@ -35,7 +37,9 @@ final class FormView {
                 blank(model, reading, entry, index, frame, y++);
             }
         }
-        others(model, reading, main, frame, y + 1, foot);
+        Optional<LeftToRoll> left = Guiding.left(model, reading, entry);
+        left.ifPresent(l -> frame.pen().put(1, foot - 1, Frame.cut(l.text(), frame.width() - 2), Style.PLAIN));
+        others(model, reading, main, frame, y + 1, left.isPresent() ? foot - 1 : foot);
         foot(model, reading, frame, foot);
     }
 

@@ -3,9 +3,12 @@ package screedbook.desk;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import screedbook.check.Guide;
 import screedbook.check.Guides;
+import screedbook.check.LeftToRoll;
 import screedbook.entry.Entry;
+import screedbook.entry.Source;
 
 /** The limits and offers beside the blanks of a form. */
 final class Guiding {
@@ -19,6 +22,15 @@ final class Guiding {
     static Guide of(Model model, Reading reading, Entry entry, String blank) {
         OffsetDateTime at = reading.time() == null ? model.now() : reading.time();
         return Guides.of(model.shift().ground(), model.shift().day(), entry, at, blank);
+    }
+
+    /** How long the mat stays warm enough, where what is keyed live tells it. */
+    static Optional<LeftToRoll> left(Model model, Reading reading, Entry entry) {
+        if (reading.form().source() != Source.LIVE || reading.form().amends() != null) {
+            return Optional.empty();
+        }
+        OffsetDateTime at = reading.time() == null ? model.now() : reading.time();
+        return LeftToRoll.of(model.shift().job(), model.shift().day(), entry, at);
     }
 
     /** Other readings of what was typed and likely slips, those of the blank with the cursor first. */

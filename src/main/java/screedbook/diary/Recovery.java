@@ -187,7 +187,11 @@ final class Recovery {
         Chain.Walk told =
                 new Chain.Walk(walk.lines(), walk.tail(), walk.tailAt(), walk.bom(), walk.carriageReturns(), head);
         LineFile.Place place = new LineFile.Place(folder, List.copyOf(holds), holder, channels);
-        String before = holds.stream().map(Hold::before).filter(words -> !words.isEmpty()).findFirst().orElse("");
+        String before = holds.stream()
+                .map(Hold::before)
+                .filter(words -> !words.isEmpty())
+                .findFirst()
+                .orElse("");
         return new Opened(new LineFile(place, at, channel, told), aside, Optional.ofNullable(left), before);
     }
 

@@ -12,6 +12,7 @@ import screedbook.entry.YesNo;
 import screedbook.unit.Amount;
 import screedbook.unit.Measure;
 import screedbook.unit.Unit;
+import screedbook.unit.UnitSystem;
 
 /**
  * What is settled before paving so that the plan itself can be looked at: hauls, wheel paths, dates, rates and what was
@@ -33,11 +34,14 @@ public record Planning(
         @Blank("agreements") List<Agreement> agreements,
 
         @Blank(value = "planned", help = "stretches to be paved")
-        List<Stretch> planned) {
+        List<Stretch> planned,
+
+        @Blank(value = "rolled until", help = "the mat is too cold below; absent: 175 °F, a rule of thumb")
+        RollUntil rollUntil) {
 
     /** Nothing settled. */
     public static final Planning NONE =
-            new Planning(List.of(), null, null, List.of(), null, null, List.of(), List.of());
+            new Planning(List.of(), null, null, List.of(), null, null, List.of(), List.of(), null);
 
     Planning settled() {
         return new Planning(
@@ -48,7 +52,8 @@ public record Planning(
                 production,
                 cutoff,
                 Settled.list(agreements),
-                Settled.list(planned));
+                Settled.list(planned),
+                rollUntil);
     }
 
     /** The wheel paths as settled, else the remembered ones. */
@@ -194,6 +199,21 @@ public record Planning(
 
             @Blank("source") String source) {}
 
+    /** The mat temperature below which rolling makes it no denser. */
+    public record RollUntil(
+            @Blank(value = "mat", measure = Measure.TEMPERATURE, due = Blank.Due.ALWAYS)
+            Amount mat,
+
+            @Blank("source") String source) {
+        private static final String RULE = "rule of thumb (Pavement Interactive, cessation temperature)";
+
+        /** 175 degrees F, or 80 degrees C: used as if they were equal (Pavement Interactive, glossary, read). */
+        static RollUntil usual(UnitSystem system) {
+            return new RollUntil(
+                    system == UnitSystem.US ? Amount.of("175", Unit.DEG_F) : Amount.of("80", Unit.DEG_C), RULE);
+        }
+    }
+
     /** What was agreed, when and by whom. */
     public record Agreement(
             @Blank("date") LocalDate date,
@@ -216,6 +236,11 @@ public record Planning(
     /** Hauls by which loads of a mix come. */
     public List<Haul> hauls(String mix) {
         return haul.stream().filter(h -> h.carries(mix)).toList();
+    }
+
+    /** Until when the mat is rolled, as settled, else as a rule of thumb has it. */
+    public RollUntil rolledUntil(UnitSystem system) {
+        return rollUntil == null ? RollUntil.usual(system) : rollUntil;
     }
 
     /** The joint rule, if the job has one of its own. */

@@ -21,8 +21,8 @@ public final class RecordPage {
         say(paper.folder());
         paper.files().forEach(this::file);
         paper.seals()
-                .forEach(each -> say("  seal of " + each.shift() + " " + each.seal().book() + "  "
-                        + each.seal().shortForm()));
+                .forEach(each -> say("  seal of " + each.shift() + " "
+                        + each.seal().book() + "  " + each.seal().shortForm()));
         if (!paper.helpers().isEmpty()) {
             say("  beside the record and no part of it:");
             paper.helpers().forEach(this::helper);
@@ -56,8 +56,7 @@ public final class RecordPage {
     }
 
     private String sum() {
-        String looked =
-                Leaf.many(paper.files().size(), "file") + ", " + Leaf.many(paper.lines(), "line");
+        String looked = Leaf.many(paper.files().size(), "file") + ", " + Leaf.many(paper.lines(), "line");
         return paper.sound()
                 ? "as it was written: " + looked
                 : "not as it was written: " + Leaf.many(paper.damages().size(), "place") + " in " + looked;

@@ -63,8 +63,7 @@ class MatCoolingTest {
     })
     void afterTenMinutesItIsAsWarmAsTheClosedFormSays(
             double mm, double mix, double base, double air, double h, double middle, double surface) {
-        Conduction cooling = MatCooling.cooling(
-                mm / 1000, mix, base, Stuff.HOT_MIX, new SurfaceLoss(h, air, 0, 0, 0));
+        Conduction cooling = MatCooling.cooling(mm / 1000, mix, base, Stuff.HOT_MIX, new SurfaceLoss(h, air, 0, 0, 0));
         while (cooling.seconds() < 600 - 1e-9) {
             cooling.step(Math.min(MatCooling.next(cooling.seconds()), 600 - cooling.seconds()));
         }
@@ -182,8 +181,8 @@ class MatCoolingTest {
             }
         }
         double mean = Arrays.stream(logs).average().orElseThrow();
-        double spread = Math.sqrt(
-                Arrays.stream(logs).map(l -> (l - mean) * (l - mean)).sum() / (logs.length - 1));
+        double spread =
+                Math.sqrt(Arrays.stream(logs).map(l -> (l - mean) * (l - mean)).sum() / (logs.length - 1));
         System.out.printf("cooling, remembered table: %.2f, scatter x%.2f%n", Math.exp(mean), Math.exp(spread));
         assertThat(n).isEqualTo(29);
         assertThat(Math.exp(mean)).isEqualTo(1, within(0.1));
@@ -237,16 +236,13 @@ class MatCoolingTest {
 
     @Test
     void whatLiesBelowTheTemperatureFromTheStartHasNoMinutes() {
-        MatCooling.Lift cold =
-                new MatCooling.Lift(Amount.of("2", Unit.INCH), celsius(70), celsius(10), Stuff.HOT_MIX);
+        MatCooling.Lift cold = new MatCooling.Lift(Amount.of("2", Unit.INCH), celsius(70), celsius(10), Stuff.HOT_MIX);
         MatCooling.Above above = new MatCooling.Above(celsius(10), kmh(1), celsius(10), 0);
         assertThat(MatCooling.until(celsius(80), cold, above).mean()).hasValue(0);
-        MatCooling.Lift warm =
-                new MatCooling.Lift(Amount.of("8", Unit.INCH), celsius(180), celsius(60), Stuff.HOT_MIX);
+        MatCooling.Lift warm = new MatCooling.Lift(Amount.of("8", Unit.INCH), celsius(180), celsius(60), Stuff.HOT_MIX);
         MatCooling.Above hot = new MatCooling.Above(celsius(40), kmh(0), celsius(40), 900);
         assertThat(MatCooling.until(celsius(80), warm, hot).mean()).isEmpty();
-        MatCooling.Lift none =
-                new MatCooling.Lift(Amount.of("0", Unit.INCH), celsius(150), celsius(10), Stuff.HOT_MIX);
+        MatCooling.Lift none = new MatCooling.Lift(Amount.of("0", Unit.INCH), celsius(150), celsius(10), Stuff.HOT_MIX);
         assertThatThrownBy(() -> MatCooling.until(celsius(80), none, above))
                 .isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> MatCooling.byWind(kmh(-1))).isInstanceOf(IllegalArgumentException.class);

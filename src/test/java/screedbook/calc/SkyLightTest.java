@@ -88,8 +88,7 @@ class SkyLightTest {
 
     /** Navy training tables, sky cover (NAVEDTRA 14342A, Table 1-18, read). */
     @ParameterizedTest
-    @CsvSource({
-        "0, CLEAR", "1, FEW", "2, FEW", "3, SCATTERED", "4, SCATTERED", "5, BROKEN", "7, BROKEN", "8, OVERCAST"
+    @CsvSource({"0, CLEAR", "1, FEW", "2, FEW", "3, SCATTERED", "4, SCATTERED", "5, BROKEN", "7, BROKEN", "8, OVERCAST"
     })
     void eighthsOfTheSkyHaveTheirWord(int eighths, SkyCover word) {
         assertThat(SkyCover.of(eighths)).isEqualTo(word);

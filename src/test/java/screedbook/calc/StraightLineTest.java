@@ -55,8 +55,7 @@ class StraightLineTest {
             }
             StraightLine ours = first.plus(second);
             assertThat(ours.slope().orElseThrow().doubleValue()).isEqualTo(theirs.getSlope(), within(1e-9));
-            assertThat(ours.at(BigDecimal.TEN).orElseThrow().doubleValue())
-                    .isEqualTo(theirs.predict(10), within(1e-8));
+            assertThat(ours.at(BigDecimal.TEN).orElseThrow().doubleValue()).isEqualTo(theirs.predict(10), within(1e-8));
             assertThat(ours.spread().orElseThrow().doubleValue())
                     .isEqualTo(Math.sqrt(theirs.getMeanSquareError()), within(1e-8));
             assertThat(ours.told().orElseThrow().doubleValue()).isEqualTo(theirs.getRSquare(), within(1e-9));

@@ -47,7 +47,7 @@ class PlanFiguresTest {
                 LocalTime.of(5, 30), YesNo.YES, LocalTime.of(0, 30), minutes("20"), minutes("30"), "traffic plan");
         Planning.Period period = new Planning.Period(
                 LocalDate.of(2026, 6, 3), LocalDate.of(2026, 6, 4), LocalTime.of(8, 0), LocalTime.of(18, 0), null);
-        return new Planning(List.of(), null, null, List.of(period), made, cutoff, List.of(), planned);
+        return new Planning(List.of(), null, null, List.of(period), made, cutoff, List.of(), planned, null);
     }
 
     private static Planning.Stretch stretch(String pull, int lift) {

@@ -29,7 +29,7 @@ import screedbook.tally.Totals;
  */
 final class Shift {
     private static final java.util.regex.Pattern NUMBERS = java.util.regex.Pattern.compile(
-            "(\\w+_(degF|degC|lb|ston|t|ft|in|m|gal|gal_yd2|pct|mph|min|lb_ft3|mm|yd2|in_h|kg)|lift|format|batches|\\w+_parts"
+            "(\\w+_(degF|degC|lb|ston|t|ft|in|m|gal|gal_yd2|pct|mph|kmh|min|lb_ft3|mm|yd2|in_h|kg)|lift|format|batches|\\w+_parts"
                     + "|first_loads|then_one_in|tack_samples|job_revision|after_sunset|before_sunrise|latitude"
                     + "|longitude|their_loads)=-?[0-9.]+|number=[0-9]");
 

@@ -80,7 +80,8 @@ class VerifyCommandTest {
         Schema schema = Schema.shipped("verify.json");
         assertThat(schema.wrongs(whole)).isEmpty();
         assertThat(schema.wrongs(said.out())).isEmpty();
-        assertThat(schema.wrongs(whole.replace("\"as_written\"", "\"written\""))).isNotEmpty();
+        assertThat(schema.wrongs(whole.replace("\"as_written\"", "\"written\"")))
+                .isNotEmpty();
         assertThat(said.exit()).isEqualTo(1);
         Map<?, ?> found = (Map<?, ?>) Schema.parse(said.out());
         Map<?, ?> bend = (Map<?, ?>) ((List<?>) found.get("jobs")).get(0);
@@ -115,8 +116,9 @@ class VerifyCommandTest {
 
             assertThat(said.exit()).isZero();
             assertThat(said.out())
-                    .containsPattern("diary/2027-05-03-day.paver.held\n {6}held by RK since 2027-05-03T12:00:00-06:00 on"
-                            + " .+, process [0-9]+, or left so by a program that was cut short\n");
+                    .containsPattern(
+                            "diary/2027-05-03-day.paver.held\n {6}held by RK since 2027-05-03T12:00:00-06:00 on"
+                                    + " .+, process [0-9]+, or left so by a program that was cut short\n");
             open.ticket("12:10", "1", "20.00");
         }
         assertThat(Said.by("verify", archive).out()).doesNotContain("held by");
