@@ -96,6 +96,28 @@ public final class Road {
                 .orElse(at);
     }
 
+    /**
+     * The station of a distance along the road, as {@link #along} has it: its figures, and back or ahead where they
+     * stand for two places. At an equation it is the one seen from behind.
+     */
+    public Station station(BigDecimal along) {
+        for (Stretch each : stretches) {
+            BigDecimal at = along.subtract(each.shift());
+            if (each.last() == null || at.compareTo(each.last()) <= 0) {
+                return sided(Station.at(at, base), along);
+            }
+        }
+        throw new IllegalStateException("the last stretch of a road has no end");
+    }
+
+    private Station sided(Station bare, BigDecimal along) {
+        if (doubt(bare).isEmpty()) {
+            return bare;
+        }
+        Station back = Station.of(bare.text() + " bk");
+        return along(back).compareTo(along) == 0 ? back : Station.of(bare.text() + " ah");
+    }
+
     /** From one station to another, in feet or metres, never negative, equations counted. */
     public Amount length(Station from, Station to) {
         return new Amount(along(to).subtract(along(from)).abs(), unit);

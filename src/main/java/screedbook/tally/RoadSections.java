@@ -1,10 +1,12 @@
 package screedbook.tally;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import screedbook.calc.TackRate;
@@ -48,7 +50,14 @@ final class RoadSections {
                 of + "area",
                 run.area(),
                 metric ? 1 : 0,
-                working(run, "length x width of the pull as planned"));
+                working(
+                        run,
+                        run.parts().isEmpty()
+                                ? "length x width of the pull as planned"
+                                : "length x width of the pull as planned, its parts by their own widths or areas"));
+        if (!run.parts().isEmpty()) {
+            figures.amount("average-width" + tail, of + "average width", width(run), 2, working(run, "area / length"));
+        }
         figures.amount("spread-rate" + tail, of + "spread rate", run.rate(), 1, working(run, rateFormula(metric)));
         figures.amount(
                 "spread-target" + tail,
@@ -72,6 +81,16 @@ final class RoadSections {
                     2,
                     working(run, "weight of the loads without stations at both ends"));
         }
+    }
+
+    private Optional<Amount> width(Run run) {
+        return run.area()
+                .filter(a -> run.length().value().signum() > 0)
+                .map(a -> new Amount(
+                        a.to(job.units() == Job.Units.METRIC ? Unit.SQUARE_METRE : Unit.SQUARE_FOOT)
+                                .value()
+                                .divide(run.length().value(), MathContext.DECIMAL128),
+                        run.length().unit()));
     }
 
     private static String rateFormula(boolean metric) {

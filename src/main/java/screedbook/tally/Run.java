@@ -14,10 +14,13 @@ import screedbook.unit.Amount;
  * @param pieces what was covered, merged, in the order of the road
  * @param length of all pieces; zero when no load has both ends
  * @param area empty when the pull's width is not known
+ * @param parts entries of parts of the pull that count with an area of their own
  * @param laid weight of the loads whose place is known; only these are in the rate
  * @param elsewhere weight of the loads whose place is not known
  * @param rate empty when there is no area
  * @param target the planned thickness at the mix's unit weight; empty when either is not known
+ * @param stretches what each load covered, with the entries that tell of it, in the order of laying
+ * @param end where the paver came to last; null when no load has both ends
  * @param thickness what the rate is worth on the average; never to be judged against a lift's limit
  */
 public record Run(
@@ -27,6 +30,7 @@ public record Run(
         List<Piece> pieces,
         Amount length,
         Optional<Amount> area,
+        List<Ref> parts,
         Amount laid,
         Amount elsewhere,
         Optional<Amount> rate,
@@ -34,7 +38,9 @@ public record Run(
         Optional<Amount> percent,
         Optional<Amount> thickness,
         List<Ref> entries,
-        List<String> put) {
+        List<String> put,
+        List<Stretch> stretches,
+        Station end) {
     /**
      * A stretch of road, the lower end first.
      *

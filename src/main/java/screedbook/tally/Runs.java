@@ -7,10 +7,12 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import screedbook.calc.SpreadRate;
-import screedbook.calc.Strip;
+import screedbook.entry.Area;
 import screedbook.entry.Ref;
+import screedbook.entry.Standing;
 import screedbook.entry.Station;
 import screedbook.job.Job;
 import screedbook.job.Road;
@@ -34,7 +36,12 @@ final class Runs {
         this.along = Measure.WIDTH.unit(job.system());
     }
 
+    /** Without regard to parts that have an area of their own. */
     static List<Run> of(List<Load> loads, Job job) {
+        return of(loads, List.of(), job);
+    }
+
+    static List<Run> of(List<Load> loads, List<Standing<Area>> parts, Job job) {
         Runs runs = new Runs(job);
         Map<String, Laying> layings = new LinkedHashMap<>();
         for (Load load : loads) {
@@ -44,7 +51,18 @@ final class Runs {
             }
         }
         List<Run> made = new ArrayList<>();
-        layings.forEach((name, laying) -> made.add(laying.run(name)));
+        layings.forEach((name, laying) -> {
+            boolean only = layings.values().stream()
+                            .filter(l -> Objects.equals(l.pull, laying.pull))
+                            .count()
+                    == 1;
+            made.add(laying.run(
+                    name,
+                    parts.stream()
+                            .filter(p -> PullArea.of(p.entry(), laying.pull, laying.lift, only))
+                            .map(p -> OddArea.of(p, job))
+                            .toList()));
+        });
         return List.copyOf(made);
     }
 
@@ -53,12 +71,15 @@ final class Runs {
         private final String pull;
         private final Integer lift;
         private final List<Run.Piece> pieces = new ArrayList<>();
+        private final List<Stretch> stretches = new ArrayList<>();
+        private final List<Ref> openEntries = new ArrayList<>();
         private final List<Ref> entries = new ArrayList<>();
         private final List<String> put = new ArrayList<>();
         private BigDecimal laid = BigDecimal.ZERO;
         private BigDecimal open = BigDecimal.ZERO;
         private BigDecimal elsewhere = BigDecimal.ZERO;
         private Station at;
+        private Station end;
         private String mix;
 
         Laying(String pull, Integer lift) {
@@ -77,6 +98,7 @@ final class Runs {
                 return;
             }
             open = open.add(share.weight().value());
+            openEntries.add(share.of());
             if (share.to() != null) {
                 reach(share.to(), true);
             }
@@ -86,11 +108,14 @@ final class Runs {
         private void reach(Station station, boolean paved) {
             if (at != null && paved) {
                 pieces.add(piece(at, station));
+                stretches.add(Stretch.between(along(at), along(station), openEntries));
+                end = station;
                 laid = laid.add(open);
             } else {
                 elsewhere = elsewhere.add(open);
             }
             open = BigDecimal.ZERO;
+            openEntries.clear();
             at = station;
         }
 
@@ -103,26 +128,27 @@ final class Runs {
             return direction == Job.Direction.DOWN ? step <= 0 : step >= 0;
         }
 
-        Run run(String name) {
+        Run run(String name, List<OddArea> parts) {
             elsewhere = elsewhere.add(open);
             List<Run.Piece> merged = merged(pieces);
             Amount length = new Amount(
                     merged.stream().map(p -> p.high().subtract(p.low())).reduce(BigDecimal.ZERO, BigDecimal::add),
                     along);
             Optional<Amount> width = job.pull(pull, lift).map(Job.Pull::width);
-            Optional<Amount> area = width.map(w -> Strip.area(w, length));
-            Amount weight = new Amount(laid, heavy);
-            Optional<Amount> rate = area.flatMap(a -> SpreadRate.of(weight, a));
             merged.forEach(p -> put.add(p.text() + " is " + plain(p.high().subtract(p.low())) + " " + along.symbol()));
             put.add("length " + length.text());
-            put.add(width.map(w -> "width of the pull as planned " + w.text()).orElse("width of the pull not known"));
-            area.ifPresent(a -> put.add("area " + a.shown(1).text()));
+            PullArea whole = PullArea.of(Cover.of(stretches), width, parts, along, road);
+            put.addAll(whole.put());
+            entries.addAll(whole.parts());
+            Optional<Amount> area = whole.area();
+            Amount weight = new Amount(laid, heavy);
+            Optional<Amount> rate = area.flatMap(a -> SpreadRate.of(weight, a));
             put.add("laid there " + weight.text());
             if (elsewhere.signum() != 0) {
                 put.add("not in the rate, place not known: " + plain(elsewhere) + " " + heavy.symbol());
             }
             rate.ifPresent(r -> put.add("rate " + r.shown(1).text()));
-            return finished(name, merged, length, area, weight, rate);
+            return finished(name, merged, length, whole, weight, rate);
         }
 
         /** The lift noted; else the one in which the pull lies; else the only one of the job. */
@@ -143,7 +169,7 @@ final class Runs {
                 String name,
                 List<Run.Piece> merged,
                 Amount length,
-                Optional<Amount> area,
+                PullArea area,
                 Amount weight,
                 Optional<Amount> rate) {
             Optional<Job.Lift> planned = planned();
@@ -164,7 +190,8 @@ final class Runs {
                     lift,
                     merged,
                     length,
-                    area,
+                    area.area(),
+                    area.parts(),
                     weight,
                     new Amount(elsewhere, heavy),
                     rate,
@@ -172,7 +199,9 @@ final class Runs {
                     percent,
                     thick,
                     List.copyOf(entries),
-                    List.copyOf(put));
+                    List.copyOf(put),
+                    List.copyOf(stretches),
+                    end);
         }
     }
 

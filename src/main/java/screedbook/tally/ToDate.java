@@ -26,6 +26,7 @@ import screedbook.unit.Measure;
  * @param uncounted entries of those shifts that are in no total
  * @param placed tons placed of each mix, one figure for each shift in which it was placed
  * @param draws what those shifts tell of random places
+ * @param paved where those shifts laid what, oldest first
  */
 public record ToDate(
         Map<String, Amount> pay,
@@ -34,14 +35,15 @@ public record ToDate(
         List<ShiftId> shifts,
         int uncounted,
         Map<String, List<Amount>> placed,
-        List<Draw> draws) {
+        List<Draw> draws,
+        List<PavedBefore> paved) {
     /** Before the first shift. */
     public static final ToDate NONE = new ToDate(Map.of(), Map.of(), 0, List.of(), 0);
 
-    /** Figures of shifts of which nothing is told for lots. */
+    /** Figures of shifts of which nothing is told for lots and places. */
     public ToDate(
             Map<String, Amount> pay, Map<String, Integer> loads, int tackSamples, List<ShiftId> shifts, int uncounted) {
-        this(pay, loads, tackSamples, shifts, uncounted, Map.of(), List.of());
+        this(pay, loads, tackSamples, shifts, uncounted, Map.of(), List.of(), List.of());
     }
 
     /** These figures and another shift's, by the job that was in force in it. */
@@ -70,7 +72,8 @@ public record ToDate(
                 List.of(day.shift()),
                 loads.left().size() + day.uncounted().size(),
                 Map.copyOf(placed),
-                draws(day));
+                draws(day),
+                PavedBefore.of(day.shift(), Runs.of(loads.loads(), job)));
     }
 
     static List<Draw> draws(Day day) {
@@ -92,7 +95,8 @@ public record ToDate(
                 Stream.concat(shifts.stream(), other.shifts.stream()).toList(),
                 uncounted + other.uncounted,
                 Map.copyOf(tons),
-                joined(draws, other.draws));
+                joined(draws, other.draws),
+                joined(paved, other.paved));
     }
 
     private static <T> List<T> joined(List<T> first, List<T> more) {

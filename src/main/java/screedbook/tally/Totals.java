@@ -4,6 +4,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import screedbook.entry.Area;
 import screedbook.entry.Day;
 import screedbook.job.Job;
 import screedbook.unit.Measure;
@@ -16,6 +17,7 @@ import screedbook.unit.Measure;
  * @param tons loads and weights by all that they have in common
  * @param runs what was laid, pull by pull
  * @param turns the placed loads in the rhythm of their mix
+ * @param road where all this was
  * @param left entries or figures that are in no total, and why
  * @param before the shifts before this one
  */
@@ -27,6 +29,7 @@ public record Totals(
         List<Tons> tons,
         List<Run> runs,
         List<Rhythm.Turn> turns,
+        Roadwork road,
         List<Left> left,
         ToDate before) {
     /**
@@ -39,12 +42,13 @@ public record Totals(
         Loads loads = Loads.of(day, Measure.LOAD.unit(job.system()));
         List<Shot> shots = Shots.of(day, job);
         List<Tons> tons = Groups.of(loads, job);
-        List<Run> runs = Runs.of(loads.loads(), job);
+        List<Run> runs = Runs.of(loads.loads(), day.standing(Area.class), job);
         SeenSections seen = new SeenSections(job);
         Section heat = seen.heat(loads.loads());
         Section weather = seen.weather(day);
         List<Left> left = new ArrayList<>(loads.left());
         left.addAll(seen.left());
+        left.addAll(PullArea.left(day, job, runs));
         List<Section> sections = new ArrayList<>(new TonsSections(job).of(tons));
         sections.add(new TonsSections(job).pay(tons, before));
         sections.add(new RoadSections(job).spread(runs));
@@ -56,8 +60,9 @@ public record Totals(
         sections.add(RecordSection.of(day, left));
         sections.removeIf(s -> s.figures().isEmpty());
         List<Rhythm.Turn> turns = Rhythm.turns(Rhythm.placed(loads.loads()), job);
+        Roadwork road = Roadwork.of(day, job, runs, before);
         return new Totals(
-                List.copyOf(sections), dues, loads.loads(), shots, tons, runs, turns, List.copyOf(left), before);
+                List.copyOf(sections), dues, loads.loads(), shots, tons, runs, turns, road, List.copyOf(left), before);
     }
 
     private static Section checks(List<Due> dues) {

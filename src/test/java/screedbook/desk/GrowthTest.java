@@ -24,6 +24,7 @@ import screedbook.entry.Kind;
 import screedbook.entry.Source;
 import screedbook.entry.Unwritten;
 import screedbook.picture.Dot;
+import screedbook.tally.Roadwork;
 import screedbook.tally.Totals;
 
 /**
@@ -119,6 +120,7 @@ class GrowthTest {
                 new Counted<>(t.tons(), looks),
                 new Counted<>(t.runs(), looks),
                 new Counted<>(t.turns(), looks),
+                new Roadwork(new Counted<>(t.road().lanes(), looks)),
                 new Counted<>(t.left(), looks),
                 t.before());
         Pictured pictured = new Pictured(

@@ -1,0 +1,20 @@
+package screedbook.tally;
+
+import java.util.List;
+import screedbook.entry.ShiftId;
+import screedbook.entry.Station;
+
+/**
+ * Where an earlier shift laid a pull of a lift.
+ *
+ * @param pull null when it was not noted; the same for the lift
+ * @param end where the paver came to last
+ */
+public record PavedBefore(ShiftId shift, String pull, Integer lift, List<Run.Piece> pieces, Station end) {
+    static List<PavedBefore> of(ShiftId shift, List<Run> runs) {
+        return runs.stream()
+                .filter(run -> run.end() != null)
+                .map(run -> new PavedBefore(shift, run.pull(), run.lift(), run.pieces(), run.end()))
+                .toList();
+    }
+}
