@@ -14,6 +14,7 @@ public final class Main {
             "day",
             "findings",
             "verify",
+            "carry",
             "csv",
             "limits",
             "sheets",

@@ -41,7 +41,7 @@ import screedbook.entry.Shown;
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:fine",
-            "1:verify: something is not as it was written",
+            "1:verify: something is not as it was written; carry: something there differs",
             "2:what was typed cannot be meant",
             "3:something cannot be read or written",
             "4:a mistake of the program itself"
@@ -59,6 +59,7 @@ import screedbook.entry.Shown;
             DayCommand.class,
             FindingsCommand.class,
             VerifyCommand.class,
+            CarryCommand.class,
             CsvCommand.class,
             LimitsCommand.class,
             SheetsCommand.class,

@@ -10,6 +10,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import screedbook.diary.JobFolder;
+import screedbook.diary.Synced;
 
 /** {@code screedbook new DIR}: the folder of a new job, with an example to edit. */
 @Command(name = "new", description = "make the folder of a new job, with an example to edit")
@@ -25,6 +26,7 @@ final class NewJob implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        Synced.warning(folder).ifPresent(warning -> Pages.say(spec, warning));
         List<String> made = JobFolder.make(folder);
         StringBuilder page = new StringBuilder();
         made.forEach(name -> page.append("made ").append(folder.resolve(name)).append('\n'));

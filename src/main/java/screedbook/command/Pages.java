@@ -36,12 +36,7 @@ final class Pages {
 
     /** Prints a shift in a form; damages of its files go to the error output. */
     static void shift(
-            CommandSpec spec,
-            JobWord job,
-            ShiftWord shift,
-            CopyWord copy,
-            Clock clock,
-            Function<DayPaper, String> form)
+            CommandSpec spec, JobWord job, ShiftWord shift, CopyWord copy, Clock clock, Function<DayPaper, String> form)
             throws Stopped {
         Shelf shelf = job.shelf();
         ShiftId id = shift.of(shelf);

@@ -242,13 +242,31 @@ final class BookReading {
         if (from == 0 && !prev.equals(before.firstPrev())) {
             part.damaged(1, "it goes on from a line that " + before.file() + " does not hold");
         } else if (from < before.lastRow()) {
-            superseded(before, from, part.file());
+            superseded(before, from, part);
         }
     }
 
-    private static void superseded(Part part, int from, String in) {
+    /**
+     * Whether the lines behind the one from which the record goes on were promised: one that the disk kept when it said
+     * that it could not was not, and there is never more than that; so the file was opened and written once more.
+     */
+    private static boolean promised(Part part, int from, Part next) {
+        return part.lastRow() - from > 1
+                || part.lines.get(from) instanceof Line line
+                        && next.lines.get(0) instanceof Line first
+                        && line.keyed().isAfter(first.keyed());
+    }
+
+    private static void superseded(Part part, int from, Part next) {
         String goesOn = "not counted: the record goes on "
-                + (from == 0 ? "from before the first line" : "from line " + from) + " in " + in;
+                + (from == 0 ? "from before the first line" : "from line " + from) + " in " + next.file();
+        if (promised(part, from, next)) {
+            int count = part.lastRow() - from;
+            part.damaged(
+                    from + 1,
+                    count + (count == 1 ? " line was" : " lines were") + " written here when the record went on in "
+                            + next.file() + " already; not counted, to be keyed again there where they count");
+        }
         for (int row = from + 1; row <= part.lastRow(); row++) {
             String raw = new String(part.walk.lines().get(row - 1).bytes(), java.nio.charset.StandardCharsets.UTF_8);
             part.lines.set(row - 1, new Unreadable(part.name.book(), row, goesOn, raw));

@@ -192,7 +192,7 @@ public final class JobFolder {
             listed.values().forEach(found::putAll);
             return found;
         }
-        for (Path diary : GoesOn.followed(diaries)) {
+        for (Path diary : diaries()) {
             for (String text : names(diary)) {
                 FileName.diary(text).ifPresent(name -> found.putIfAbsent(name, diary.resolve(text)));
             }
@@ -212,6 +212,11 @@ public final class JobFolder {
             }
         });
         return found;
+    }
+
+    /** The folders in which diaries lie: the job's own, and those that a note in one of them names. */
+    List<Path> diaries() {
+        return GoesOn.followed(diaries);
     }
 
     private static List<String> names(Path diary) {
@@ -250,7 +255,8 @@ public final class JobFolder {
                             + elsewhere.get().folder() + ", and that file is not there now",
                     false));
         }
-        Access access = LineFile.open(diary, name, Book.words(who, now), before.orElse(Chain.NOTHING_BEFORE), channels);
+        Access access = LineFile.open(
+                diary, name, Book.words(who, now), before.orElse(Chain.NOTHING_BEFORE), channels, segments(name));
         if (access instanceof Access.Taken taken) {
             return new Opened.Held(Book.heldBy(taken.words()));
         }
@@ -301,6 +307,17 @@ public final class JobFolder {
             }
         }
         return newest;
+    }
+
+    /** Every segment of a diary, in whatever folder it lies. */
+    private Map<FileName, Path> segments(FileName name) {
+        Map<FileName, Path> segments = new HashMap<>();
+        files().forEach((diary, path) -> {
+            if (diary.name().stem().equals(name.stem())) {
+                segments.put(diary.name(), path);
+            }
+        });
+        return segments;
     }
 
     private BookRead book(ShiftId shift, String book) {

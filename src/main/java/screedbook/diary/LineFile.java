@@ -9,6 +9,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import screedbook.diary.Appended.Forced;
@@ -58,7 +59,17 @@ final class LineFile implements AutoCloseable {
      * @param before the hash that the first line of a new diary names as the line before
      */
     static Access open(Path folder, FileName name, String holder, String before, Channels channels) {
-        return new Recovery(folder, name, holder, before, channels).open();
+        return open(folder, name, holder, before, channels, Map.of());
+    }
+
+    /**
+     * The same, of a diary whose segments lie in several folders.
+     *
+     * @param segments those that are known, by their names
+     */
+    static Access open(
+            Path folder, FileName name, String holder, String before, Channels channels, Map<FileName, Path> segments) {
+        return new Recovery(folder, name, holder, before, channels).open(segments);
     }
 
     FileName name() {

@@ -12,6 +12,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import screedbook.diary.Access.Opened;
@@ -42,6 +43,7 @@ final class Recovery {
     private final List<Hold> holds = new ArrayList<>();
     private String head;
     private Refused left;
+    private Map<FileName, Path> segments = Map.of();
 
     Recovery(Path folder, FileName name, String holder, String before, Channels channels) {
         this.folder = folder;
@@ -52,7 +54,8 @@ final class Recovery {
     }
 
     /** Opens the last segment of the diary, or its first, or the one after a segment that has to be left. */
-    Access open() {
+    Access open(Map<FileName, Path> known) {
+        segments = known;
         return guarded(() -> {
             Optional<FileName> last = lastSegment();
             return last.isEmpty() ? begin(name) : reopen(last.get());
@@ -202,7 +205,8 @@ final class Recovery {
         }
         String found = head;
         for (char segment = 'a'; segment < last.segment(); segment++) {
-            Path file = folder.resolve(last.at(segment).text());
+            FileName at = last.at(segment);
+            Path file = segments.getOrDefault(at, folder.resolve(at.text()));
             if (Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
                 found = Chain.walk(read(file), found).head();
             }

@@ -144,7 +144,9 @@ public final class Remarks {
 
     private static boolean remark(Field field) {
         boolean text = field.type() == String.class
-                || field.element().map(type -> type == String.class || type.isRecord()).orElse(false);
+                || field.element()
+                        .map(type -> type == String.class || type.isRecord())
+                        .orElse(false);
         return text && !NAMES.contains(Objects.requireNonNull(field.name()));
     }
 }

@@ -24,6 +24,7 @@ import screedbook.diary.JobFolder;
 import screedbook.diary.JobRead;
 import screedbook.diary.Opened;
 import screedbook.diary.Saved;
+import screedbook.diary.Synced;
 import screedbook.entry.Draft;
 import screedbook.entry.Kind;
 import screedbook.entry.Line;
@@ -161,6 +162,7 @@ final class Hands {
         List<String> troubles =
                 new ArrayList<>(read.troubles().stream().map(t -> t.text()).toList());
         job.ifPresent(agreed -> troubles.addAll(sheetTroubles(agreed.sheet())));
+        Synced.warning(folder).ifPresent(troubles::add);
         if (job.isEmpty()) {
             List<Agreed> revisions = shelf.folder().revisions();
             job = revisions.isEmpty()

@@ -42,8 +42,8 @@ class CopyTest {
                             + " operated_by given_by allowed_by told_by named")
                     .split(" "));
 
-    private static final Set<Kind> NOT_KEYED =
-            Set.of(Kind.OPENING, Kind.CLOSING, Kind.DRAW, Kind.SET_ASIDE, Kind.PLAN, Kind.STRIKE, Kind.AMEND, Kind.CLOCK);
+    private static final Set<Kind> NOT_KEYED = Set.of(
+            Kind.OPENING, Kind.CLOSING, Kind.DRAW, Kind.SET_ASIDE, Kind.PLAN, Kind.STRIKE, Kind.AMEND, Kind.CLOCK);
     private static final Pattern WORD = Pattern.compile("qz\\w+?zq");
 
     @TempDir
@@ -65,11 +65,23 @@ class CopyTest {
             kept.key(
                     Kind.AMEND,
                     null,
-                    Map.of("of", "paver/2", "set", Map.of("net_ston", new BigDecimal("20.40")), "reason", word("amend")));
+                    Map.of(
+                            "of",
+                            "paver/2",
+                            "set",
+                            Map.of("net_ston", new BigDecimal("20.40")),
+                            "reason",
+                            word("amend")));
             kept.key(
                     Kind.AMEND,
                     null,
-                    Map.of("of", "paver/3", "set", Map.of("remark", word("remark"), "reason", word("fate")), "reason", "x"));
+                    Map.of(
+                            "of",
+                            "paver/3",
+                            "set",
+                            Map.of("remark", word("remark"), "reason", word("fate")),
+                            "reason",
+                            "x"));
             kept.ticket("07:30", "48219", "20.00");
             kept.key(Kind.STRIKE, null, Map.of("of", "paver/4", "reason", word("strike")));
             kept.key(Kind.CLOSING, null, filled(Kind.CLOSING));
@@ -147,7 +159,9 @@ class CopyTest {
         TEXTS.stream().filter(name -> !seen.contains(name)).forEach(neither::add);
         assertThat(neither).isEmpty();
         assertThat(keyed).hasSizeGreaterThan(50);
-        assertThat(found(Said.by("day", job).out())).as("the whole page has them").hasSizeGreaterThan(10);
+        assertThat(found(Said.by("day", job).out()))
+                .as("the whole page has them")
+                .hasSizeGreaterThan(10);
         assertThat(found(Said.by("day", job).out())).anyMatch(word -> word.startsWith("qznotetext"));
     }
 
@@ -179,7 +193,9 @@ class CopyTest {
 
     @Test
     void theFiguresOfACopyAreThoseOfTheWhole() {
-        assertThat(Said.by("day", job, "--without-remarks", "--format", "csv").out().lines())
+        assertThat(Said.by("day", job, "--without-remarks", "--format", "csv")
+                        .out()
+                        .lines())
                 .hasSizeGreaterThan(20)
                 .filteredOn(line -> !line.contains("\"record\""))
                 .containsExactlyElementsOf(Said.by("day", job, "--format", "csv")
@@ -199,10 +215,12 @@ class CopyTest {
                 .doesNotContain("SAID AND SEEN", "null");
         assertThat(text.lines()).allMatch(line -> line.codePointCount(0, line.length()) <= 80);
         assertThat(Said.by("day", job).out()).doesNotContain("copy without remarks");
-        String json = Said.by("day", job, "--without-remarks", "--format", "json").out();
+        String json =
+                Said.by("day", job, "--without-remarks", "--format", "json").out();
         assertThat(Schema.shipped("day.json").wrongs(json)).isEmpty();
         assertThat(json).contains("\"without_remarks\" : true");
-        String findings = Said.by("findings", job, "--without-remarks", "--format", "json").out();
+        String findings = Said.by("findings", job, "--without-remarks", "--format", "json")
+                .out();
         assertThat(Schema.shipped("findings.json").wrongs(findings)).isEmpty();
     }
 }

@@ -14,6 +14,7 @@ import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import screedbook.entry.Damage;
 import screedbook.entry.Draft;
 import screedbook.entry.Kind;
 import screedbook.entry.Line;
@@ -425,5 +426,32 @@ class JobFolderTest {
         assertThat(folder.shift(ShiftId.of("2026-06-03-day")).day().all()).isEmpty();
         assertThat(folder.revisions()).isEmpty();
         assertThat(Verify.of(folder).sound()).isTrue();
+    }
+
+    /** A pulled stick takes no note of where the record went on; back in its place it is opened and written once more. */
+    @Test
+    void aStickThatCameBackAndWasWrittenMeanwhileIsSaidWithItsLines() throws IOException {
+        Path spare = job.resolve("spare");
+        Path note = job.resolve("diary").resolve("2026-06-03-day.paver.goes-on");
+        try (Book book = Shifts.open(job, Shifts.THIRD, "paver")) {
+            Shifts.saved(book, Shifts.opening(), Shifts.ticket(1));
+            assertThat(book.continueIn(spare).join()).isEmpty();
+            Shifts.saved(book, Shifts.ticket(2));
+        }
+        Files.delete(note);
+        try (Book book = Shifts.open(job, Shifts.THIRD, "paver")) {
+            Shifts.saved(book, Shifts.ticket(3), Shifts.ticket(4));
+        }
+
+        ShiftRead read = JobFolder.at(job, spare).shift(Shifts.THIRD);
+
+        assertThat(read.damages())
+                .containsExactly(new Damage(
+                        "2026-06-03-day.paver.jsonl",
+                        3,
+                        "2 lines were written here when the record went on in 2026-06-03-day.paver-b.jsonl already;"
+                                + " not counted, to be keyed again there where they count"));
+        assertThat(read.day().every(screedbook.entry.Ticket.class)).hasSize(2);
+        assertThat(read.day().uncounted()).hasSize(2);
     }
 }
