@@ -12,8 +12,10 @@ import screedbook.entry.Ref;
 import screedbook.entry.Standing;
 import screedbook.entry.Ticket;
 import screedbook.entry.Told;
+import screedbook.entry.Weather;
 import screedbook.entry.YesNo;
 import screedbook.job.Job;
+import screedbook.tally.FeltAir;
 import screedbook.tally.Load;
 import screedbook.tally.Run;
 import screedbook.tally.Shot;
@@ -44,6 +46,9 @@ final class Echo {
                     .find(Ref.of(of))
                     .map(s -> Told.line(s.entry()))
                     .orElse(of + " is not in this shift");
+        }
+        if (reading.entry() instanceof Weather weather) {
+            return FeltAir.of(weather).text();
         }
         if (reading.form().kind() != Kind.TICKET || reading.form().amends() != null) {
             return "";

@@ -23,9 +23,11 @@ import screedbook.spec.Quantity;
 import screedbook.spec.Situation;
 import screedbook.spec.SpecSheet;
 import screedbook.tally.Figure;
+import screedbook.tally.HaulLoss;
 import screedbook.tally.Load;
 import screedbook.tally.Totals;
 import screedbook.unit.Amount;
+import screedbook.unit.Unit;
 
 /** Mix temperatures on the page: a table, and the loads at the paver along the shift. */
 final class Temperatures {
@@ -58,6 +60,16 @@ final class Temperatures {
         leaf.heading("MIX TEMPERATURES, " + (metric() ? "°C" : "°F"));
         leaf.table(List.of("mix", "readings", "least", "mean", "most"), rows);
         strip();
+        lost();
+    }
+
+    /** What loads lost on the way; of the shifts before with it, where there are any. */
+    private void lost() {
+        Unit degree = metric() ? Unit.DEG_C : Unit.DEG_F;
+        HaulLoss.of(totals, degree).forEach(l -> leaf.say(1, "lost on the way " + l.name() + ": " + l.text()));
+        HaulLoss.toDate(totals, degree).stream()
+                .filter(l -> totals.before().haul().containsKey(l.plant()))
+                .forEach(l -> leaf.say(1, "to date " + l.name() + ": " + l.text()));
     }
 
     private boolean metric() {

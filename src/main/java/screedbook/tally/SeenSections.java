@@ -102,6 +102,7 @@ final class SeenSections {
         range(figures, seen, "air", "air", Weather::air);
         range(figures, seen, "humidity", "humidity", Weather::humidity);
         range(figures, seen, "wind", "wind", Weather::wind);
+        FeltFigures.add(seen, figures);
         words(figures, seen, "sky", "sky", Weather::sky);
         words(figures, seen, "precipitation", "precipitation", Weather::precipitation);
         words(figures, seen, "road", "road", Weather::road);

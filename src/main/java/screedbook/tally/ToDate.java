@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import screedbook.calc.StraightLine;
 import screedbook.entry.Day;
 import screedbook.entry.Draw;
 import screedbook.entry.Line;
@@ -27,6 +28,7 @@ import screedbook.unit.Measure;
  * @param placed tons placed of each mix, one figure for each shift in which it was placed
  * @param draws what those shifts tell of random places
  * @param paved where those shifts laid what, oldest first
+ * @param haul heat lost on the way against minutes, by plant; see {@link HaulLoss}
  */
 public record ToDate(
         Map<String, Amount> pay,
@@ -36,14 +38,15 @@ public record ToDate(
         int uncounted,
         Map<String, List<Amount>> placed,
         List<Draw> draws,
-        List<PavedBefore> paved) {
+        List<PavedBefore> paved,
+        Map<String, StraightLine> haul) {
     /** Before the first shift. */
     public static final ToDate NONE = new ToDate(Map.of(), Map.of(), 0, List.of(), 0);
 
     /** Figures of shifts of which nothing is told for lots and places. */
     public ToDate(
             Map<String, Amount> pay, Map<String, Integer> loads, int tackSamples, List<ShiftId> shifts, int uncounted) {
-        this(pay, loads, tackSamples, shifts, uncounted, Map.of(), List.of(), List.of());
+        this(pay, loads, tackSamples, shifts, uncounted, Map.of(), List.of(), List.of(), Map.of());
     }
 
     /** These figures and another shift's, by the job that was in force in it. */
@@ -73,7 +76,8 @@ public record ToDate(
                 loads.left().size() + day.uncounted().size(),
                 Map.copyOf(placed),
                 draws(day),
-                PavedBefore.of(day.shift(), Runs.of(loads.loads(), job)));
+                PavedBefore.of(day.shift(), Runs.of(loads.loads(), job)),
+                Map.copyOf(HaulLoss.lines(loads.loads(), Measure.TEMPERATURE.unit(job.system()))));
     }
 
     static List<Draw> draws(Day day) {
@@ -88,6 +92,8 @@ public record ToDate(
         other.loads.forEach((item, count) -> counts.merge(item, count, Integer::sum));
         Map<String, List<Amount>> tons = new TreeMap<>(placed);
         other.placed.forEach((mix, more) -> tons.merge(mix, more, ToDate::joined));
+        Map<String, StraightLine> hauls = new TreeMap<>(haul);
+        other.haul.forEach((plant, line) -> hauls.merge(plant, line, StraightLine::plus));
         return new ToDate(
                 Map.copyOf(pays),
                 Map.copyOf(counts),
@@ -96,7 +102,8 @@ public record ToDate(
                 uncounted + other.uncounted,
                 Map.copyOf(tons),
                 joined(draws, other.draws),
-                joined(paved, other.paved));
+                joined(paved, other.paved),
+                Map.copyOf(hauls));
     }
 
     private static <T> List<T> joined(List<T> first, List<T> more) {

@@ -54,6 +54,7 @@ public record Totals(
         sections.add(new RoadSections(job).spread(runs));
         sections.add(new RoadSections(job).tack(shots));
         sections.add(heat);
+        sections.add(HaulSection.of(job, loads.loads(), before));
         sections.add(weather);
         List<Due> dues = Dues.of(day, job, loads.loads(), shots, before, now);
         sections.add(checks(dues));
