@@ -19,6 +19,7 @@ public final class Main {
             "limits",
             "sheets",
             "season",
+            "find",
             "-h",
             "--help",
             "-V",

@@ -63,7 +63,8 @@ import screedbook.entry.Shown;
             CsvCommand.class,
             LimitsCommand.class,
             SheetsCommand.class,
-            SeasonCommand.class
+            SeasonCommand.class,
+            FindCommand.class
         })
 public final class Commands {
     private final Clock clock;

@@ -88,7 +88,13 @@ public final class KeyTable {
         to.add(row(p, "o", "no work", "write that nothing was placed today", c("o"), (m, k) -> StartKeys.noWork(m)));
         to.add(row(p, "j", "job", "the job sheet: prepare or revise the job", c("j"), (m, k) -> SheetKeys.open(m)));
         to.add(row(p, "1-9", "who", "say who writes", digits(), StartKeys::who));
-        to.add(row(p, "/", "find", "look for words in every shift", c("/"), (m, k) -> ListKeys.search(m)));
+        to.add(row(
+                p,
+                "/",
+                "find",
+                "look for a ticket, truck, station, person, finding or words in every shift",
+                c("/"),
+                (m, k) -> ListKeys.search(m)));
         to.add(look(p));
         to.add(help(p));
         to.add(row(p, "q", "quit", "end the program", c("q"), (m, k) -> Step.of(m.ended())));
@@ -130,7 +136,13 @@ public final class KeyTable {
         to.add(row(p, "x", "", "strike the entry walked to", c("x"), ShiftKeys::strike));
         to.add(row(p, "a", "", "amend the entry walked to, or remark on it", c("a"), ShiftKeys::amend));
         to.add(row(p, "l", "", "key live, or from notes", c("l"), (m, k) -> ShiftKeys.source(m)));
-        to.add(row(p, "/", "", "look for words in every shift", c("/"), (m, k) -> ListKeys.search(m)));
+        to.add(row(
+                p,
+                "/",
+                "",
+                "look for a ticket, truck, station, person, finding or words in every shift",
+                c("/"),
+                (m, k) -> ListKeys.search(m)));
         to.add(row(
                 p, "P", "", "save the page so far as text and CSV", c("P"), (m, k) -> Step.of(m, new Effect.Print())));
         to.add(row(p, "c", "", "see what is missing, then close the shift", c("c"), (m, k) -> ShiftKeys.close(m)));

@@ -197,7 +197,9 @@ final class ListKeys {
         Screen.Search search = (Screen.Search) model.top();
         if (!search.asked()) {
             return search.words().isBlank()
-                    ? Step.of(model.say("type a ticket number, a truck, a station or a word"))
+                    ? Step.of(
+                            model.say(
+                                    "type words, or: ticket 48217, truck T104, station 12+00 to 14+00, person RK, finding outside"))
                     : Step.of(
                             model.say("looking"), new Effect.Find(search.words().strip()));
         }

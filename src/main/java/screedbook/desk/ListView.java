@@ -185,6 +185,9 @@ final class ListView {
         String words = Shown.text(search.words());
         frame.pen().put(x, frame.top(), Frame.cut(words, frame.width() - x - 2), Style.FIELD_ACTIVE);
         frame.pen().cursor(Math.min(x + words.length(), frame.width() - 2), frame.top());
+        if (search.matches().isEmpty()) {
+            hints(frame);
+        }
         int rows = frame.rows() - 2;
         int top = search.walk().top(rows, search.matches().size());
         for (int i = top; i < search.matches().size() && i - top < rows; i++) {
@@ -195,6 +198,17 @@ final class ListView {
                     frame.top() + 2 + i - top,
                     new Row(text, Style.PLAIN, i),
                     i == search.walk().at());
+        }
+    }
+
+    /** What may be typed; it stands there until something was found. */
+    private static void hints(Frame frame) {
+        List<String> lines = List.of(
+                "words that stand in an entry, or what it is about, or both:",
+                "ticket 48217   truck T104   station 12+00 to 14+00   person RK",
+                "finding outside   finding heat-at-paver   from 2026-05-12 to 2026-05-18");
+        for (int i = 0; i < lines.size() && i < frame.rows() - 2; i++) {
+            frame.pen().put(1, frame.top() + 2 + i, Frame.cut(lines.get(i), frame.width() - 2), Style.FAINT);
         }
     }
 

@@ -96,10 +96,21 @@ public final class Update {
         Model ready = on.halfTyped(forms);
         String said =
                 opened.said().isEmpty() && !forms.isEmpty() ? "half typed before: " + names(forms) : opened.said();
-        Model told = said.isEmpty() ? ready : ready.say(said);
+        Model told = at(said.isEmpty() ? ready : ready.say(said), model.top());
         boolean noWork =
                 model.top() instanceof Screen.Start start && start.sure().equals(StartKeys.NO_WORK);
         return noWork ? ShiftKeys.begin(told, Kind.NO_WORK) : Step.of(told);
+    }
+
+    /** A shift that is opened from what was found opens at the entry. */
+    private static Model at(Model on, Screen from) {
+        if (from instanceof Screen.Search search && search.walk().at() >= 0) {
+            Msg.Match match = search.matches().get(search.walk().at());
+            boolean there = match.shift().equals(on.shift().id())
+                    && on.shift().day().find(match.ref()).isPresent();
+            return there ? on.push(new Screen.Whole(match.ref(), 0)) : on;
+        }
+        return on;
     }
 
     static String names(Map<Kind, Form> forms) {

@@ -9,7 +9,6 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
@@ -34,11 +33,12 @@ import screedbook.entry.Refused;
 import screedbook.entry.Seal;
 import screedbook.entry.ShiftId;
 import screedbook.entry.Shown;
-import screedbook.entry.Standing;
-import screedbook.entry.Told;
 import screedbook.entry.Unwritten;
 import screedbook.job.Agreed;
 import screedbook.job.Job;
+import screedbook.season.Hit;
+import screedbook.season.Search;
+import screedbook.season.Sought;
 import screedbook.shelf.SheetNow;
 import screedbook.shelf.Shelf;
 import screedbook.spec.SpecSheet;
@@ -378,18 +378,17 @@ final class Hands {
         }
     }
 
-    /** Words are looked for in the lines as written and as told, whatever their case; the newest shift comes first. */
+    /** The newest shift comes first; within a shift the order of the lines. */
     private Msg find(String words) {
-        List<String> parts = List.of(words.toLowerCase(Locale.ROOT).split("\\s+"));
+        Sought sought = Sought.of(words);
         List<Msg.Match> matches = new ArrayList<>();
-        List<ShiftId> shifts = new ArrayList<>(shelf.shifts());
+        Shelf listed = Shelf.of(shelf.folder().listed());
+        List<ShiftId> shifts = new ArrayList<>(listed.shifts());
         java.util.Collections.reverse(shifts);
         for (ShiftId id : shifts) {
-            for (Standing<?> each : shelf.folder().shift(id).day().all()) {
-                String told = Told.line(each.entry());
-                String text = (told + " " + each.line().raw()).toLowerCase(Locale.ROOT);
-                if (matches.size() < MATCHES && parts.stream().allMatch(text::contains)) {
-                    matches.add(new Msg.Match(id, each.ref(), told));
+            for (Hit hit : matches.size() < MATCHES ? Search.shift(listed, id, sought) : List.<Hit>of()) {
+                if (matches.size() < MATCHES) {
+                    matches.add(new Msg.Match(id, hit.ref(), hit.told()));
                 }
             }
         }

@@ -1,15 +1,10 @@
 package screedbook.command;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.Instant;
-import java.time.ZoneOffset;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -17,19 +12,9 @@ import screedbook.shelf.KeptShift;
 
 /** The season as it is typed. */
 class SeasonCommandTest {
-    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-06-05T12:00:00Z"), ZoneOffset.UTC);
-
-    private record Said(int exit, String out, String err) {}
 
     @TempDir
     Path folder;
-
-    private static Said said(String... words) {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        ByteArrayOutputStream err = new ByteArrayOutputStream();
-        int exit = Commands.run(words, out, err, CLOCK);
-        return new Said(exit, out.toString(UTF_8), err.toString(UTF_8));
-    }
 
     private void job(String name, String net) throws IOException {
         Path job = folder.resolve(name);
@@ -41,7 +26,7 @@ class SeasonCommandTest {
 
     @Test
     void thePageOfTheDemoIsEightyWideAndSaysWhatTheShiftsComeTo() {
-        Said said = said("season", "demo-logs");
+        Said said = Said.by("season", "demo-logs");
 
         assertThat(said.exit()).isZero();
         assertThat(said.err()).isEmpty();
@@ -54,7 +39,7 @@ class SeasonCommandTest {
         job("east/bend", "21.00");
         job("west/mill", "20.00");
 
-        Said said = said("season", folder.toString(), "--format", "csv", "--by", "job");
+        Said said = Said.by("season", folder.toString(), "--format", "csv", "--by", "job");
 
         assertThat(said.exit()).isZero();
         List<String> tons = said.out()
@@ -70,7 +55,7 @@ class SeasonCommandTest {
     void jsonIsOneObjectALine() throws IOException {
         job("bend", "21.00");
 
-        Said said = said("season", folder.toString(), "--format", "json", "--by", "day,mix");
+        Said said = Said.by("season", folder.toString(), "--format", "json", "--by", "day,mix");
 
         assertThat(said.out().lines())
                 .hasSize(2)
@@ -83,7 +68,7 @@ class SeasonCommandTest {
         Path diary = folder.resolve("bend/diary/2026-06-03-day.paver.jsonl");
         Files.writeString(diary, Files.readString(diary).replace("21.00", "31.00"));
 
-        Said said = said("season", folder.toString(), "--format", "csv", "--by", "job");
+        Said said = Said.by("season", folder.toString(), "--format", "csv", "--by", "job");
 
         assertThat(said.exit()).isZero();
         assertThat(said.out()).contains("\"damage\"").contains("2026-06-03-day.paver.jsonl:2");
@@ -92,10 +77,11 @@ class SeasonCommandTest {
 
     @Test
     void whatCannotBeMeantIsSaid() {
-        assertThat(said("season", "demo-logs", "--by", "year").exit()).isEqualTo(2);
-        assertThat(said("season", "demo-logs", "--from", "May").exit()).isEqualTo(2);
-        assertThat(said("season", "demo-logs", "--format", "pdf").exit()).isEqualTo(2);
-        assertThat(said("season", folder.toString()).exit()).isEqualTo(3);
-        assertThat(said("season", folder.resolve("nowhere").toString()).exit()).isEqualTo(3);
+        assertThat(Said.by("season", "demo-logs", "--by", "year").exit()).isEqualTo(2);
+        assertThat(Said.by("season", "demo-logs", "--from", "May").exit()).isEqualTo(2);
+        assertThat(Said.by("season", "demo-logs", "--format", "pdf").exit()).isEqualTo(2);
+        assertThat(Said.by("season", folder.toString()).exit()).isEqualTo(3);
+        assertThat(Said.by("season", folder.resolve("nowhere").toString()).exit())
+                .isEqualTo(3);
     }
 }

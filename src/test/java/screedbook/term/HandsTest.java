@@ -230,4 +230,18 @@ class HandsTest {
         Ticket ticket = Fields.build(Ticket.class, values).value();
         return new Unwritten(now, "AB", Source.LIVE, ticket, Aside.NONE);
     }
+
+    @Test
+    void whatIsLookedForIsFoundByWhatItIsAbout() {
+        told("2026-06-03T07:00:00-06:00", new Effect.Open(SHIFT, "AB", true), write(note("rain")), write(note("sun")));
+
+        List<Msg> found =
+                told("2026-06-03T08:00:00-06:00", new Effect.Find("person ab sun"), new Effect.Find("truck T104"));
+
+        assertThat(found).hasSize(2);
+        assertThat(((Msg.Found) found.get(0)).matches())
+                .singleElement()
+                .satisfies(match -> assertThat(match.text()).contains("sun"));
+        assertThat(((Msg.Found) found.get(1)).matches()).isEmpty();
+    }
 }

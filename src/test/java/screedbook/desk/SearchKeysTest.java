@@ -1,0 +1,35 @@
+package screedbook.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import screedbook.entry.Ref;
+
+/** From the words that are looked for to the entry. */
+class SearchKeysTest {
+    @Test
+    void whatWasFoundInAnotherShiftOpensThatShiftAtTheEntry() {
+        DeskRig rig = Scenes.night().keys("<esc>/truck T118<enter>");
+        assertThat(rig.effects).contains(new Effect.Find("truck T118"));
+
+        rig.send(new Msg.Found(
+                "truck T118", List.of(new Msg.Match(DeskRig.NIGHT, new Ref("paver", 6), "ticket 48213  T118"))));
+        rig.keys("<enter>");
+        assertThat(rig.effects).contains(new Effect.LookAt(DeskRig.NIGHT));
+        rig.send(new Msg.Opened(rig.page(), List.of(), false, ""));
+
+        assertThat(rig.model().top()).isEqualTo(new Screen.Whole(new Ref("paver", 6), 0));
+        rig.keys("<esc>");
+        assertThat(rig.model().top()).isInstanceOf(Screen.Log.class);
+    }
+
+    @Test
+    void anEntryThatIsNotThereAnyMoreOpensTheShift() {
+        DeskRig rig = Scenes.night().keys("<esc>/rain<enter>");
+        rig.send(new Msg.Found("rain", List.of(new Msg.Match(DeskRig.NIGHT, new Ref("tack", 99), "note"))));
+        rig.keys("<enter>").send(new Msg.Opened(rig.page(), List.of(), false, ""));
+
+        assertThat(rig.model().top()).isInstanceOf(Screen.Log.class);
+    }
+}
