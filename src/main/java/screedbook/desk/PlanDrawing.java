@@ -7,10 +7,12 @@ import java.util.stream.Collectors;
 import screedbook.check.CrossSection;
 import screedbook.check.HeatBand;
 import screedbook.check.JointPlaces;
+import screedbook.check.TaughtLoss;
 import screedbook.job.Job;
 import screedbook.picture.CrossSectionPicture;
 import screedbook.picture.HeatBandPicture;
 import screedbook.spec.SpecSheet;
+import screedbook.tally.HaulLoss;
 import screedbook.unit.Amount;
 
 /** A plan as pictures: the road cut across, and the window of target temperatures of each mix. */
@@ -19,10 +21,10 @@ final class PlanDrawing {
 
     private PlanDrawing() {}
 
-    static List<String> lines(Job job, SpecSheet sheet) {
+    static List<String> lines(Job job, SpecSheet sheet, List<HaulLoss> seen) {
         List<String> lines = new ArrayList<>();
         road(job, sheet, lines);
-        heat(job, sheet, lines);
+        heat(job, sheet, seen, lines);
         return lines.isEmpty() ? List.of("neither lane lines nor pulls nor mixes are settled") : List.copyOf(lines);
     }
 
@@ -49,7 +51,7 @@ final class PlanDrawing {
         lines.add("");
     }
 
-    private static void heat(Job job, SpecSheet sheet, List<String> lines) {
+    private static void heat(Job job, SpecSheet sheet, List<HaulLoss> seen, List<String> lines) {
         List<HeatBand> bands = HeatBand.all(job, sheet);
         if (bands.isEmpty()) {
             return;
@@ -61,6 +63,7 @@ final class PlanDrawing {
             say(lines, band.name() + ": " + band.text());
             lines.addAll(HeatBandPicture.of(band, WIDTH));
             band.opens().forEach(o -> say(lines, "would open it: " + o));
+            TaughtLoss.of(band, job, sheet, seen).ifPresent(t -> say(lines, t));
         }
     }
 

@@ -16,6 +16,8 @@ import screedbook.job.JobReading;
 import screedbook.job.Revision;
 import screedbook.spec.SpecSheet;
 import screedbook.tally.Figure;
+import screedbook.tally.HaulLoss;
+import screedbook.unit.Measure;
 
 /** What the keys do on the job sheet. */
 final class SheetKeys {
@@ -347,7 +349,15 @@ final class SheetKeys {
     }
 
     static Step drawn(Model model) {
-        return planned(model, (job, limits) -> new Screen.PlanDrawn(PlanDrawing.lines(job, limits), 0));
+        return planned(
+                model, (job, limits) -> new Screen.PlanDrawn(PlanDrawing.lines(job, limits, seen(model, job)), 0));
+    }
+
+    /** What the loads of the shift that lies on the desk, and of those before it, lost on the way. */
+    private static List<HaulLoss> seen(Model model, Job job) {
+        return model.shift() == null
+                ? List.of()
+                : HaulLoss.toDate(model.shift().totals(), Measure.TEMPERATURE.unit(job.system()));
     }
 
     static Step numbers(Model model) {

@@ -16,6 +16,7 @@ import screedbook.check.HeatBand;
 import screedbook.check.JointPlaces;
 import screedbook.check.PlannedNight;
 import screedbook.check.SurfaceMinimum;
+import screedbook.check.TaughtLoss;
 import screedbook.job.Job;
 import screedbook.picture.CrossSectionPicture;
 import screedbook.picture.HeatBandPicture;
@@ -132,6 +133,7 @@ final class PlanParts {
                 leaf.say(4, "loss: " + band.haul().source());
             }
             band.opens().forEach(o -> leaf.say(4, "would open it: " + o));
+            TaughtLoss.of(band, job, paper.sheet(), paper.seen()).ifPresent(t -> leaf.say(4, t));
         }
         leaf.say(
                 1,

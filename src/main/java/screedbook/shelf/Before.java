@@ -51,6 +51,15 @@ final class Before {
         return sum;
     }
 
+    /** Every shift that has a diary, all of it. */
+    ToDate all() {
+        ToDate sum = ToDate.NONE;
+        for (Map.Entry<ShiftId, List<Path>> each : folder.paths().entrySet()) {
+            sum = sum.plus(one(each.getKey(), each.getValue(), OffsetDateTime.MAX));
+        }
+        return sum;
+    }
+
     /** Takes up a shift that was just read, when all shifts are read in turn. */
     void add(ShiftId shift, Day day) {
         ToDate whole = figures(day);

@@ -8,6 +8,8 @@ import screedbook.job.Agreed;
 import screedbook.job.Job;
 import screedbook.report.PlanPaper;
 import screedbook.spec.SpecSheet;
+import screedbook.tally.HaulLoss;
+import screedbook.unit.Measure;
 
 /** A plan read from the disk made ready for the pre-paving sheet. */
 public final class PlanPapers {
@@ -20,6 +22,7 @@ public final class PlanPapers {
                 sheet,
                 PlanFindings.of(job, sheet),
                 PlanFigures.of(job, sheet),
+                HaulLoss.of(new Before(folder, new Agreements(folder)).all(), Measure.TEMPERATURE.unit(job.system())),
                 folder.reached());
     }
 

@@ -128,13 +128,13 @@ public record HaulLoss(String plant, StraightLine line, Unit degree) {
         return "from " + (plant.isEmpty() ? "a plant not noted" : plant);
     }
 
-    /** {@code 12 °F in 34 min on the average, 0.24 °F a minute, ± 3 °F, 57 loads}. */
+    /** {@code 12 °F in 34 min of haul and waiting (mean of 57 loads), 0.24 °F a minute, ± 3 °F}. */
     public String text() {
         String rate = rate().map(r -> ", " + r.setScale(2, RoundingMode.HALF_UP).toPlainString() + " " + degree.symbol()
                         + " a minute")
                 .orElse("");
         String spread = spread().map(s -> ", ± " + s.shown(0).text()).orElse("");
-        return meanLoss().shown(0).text() + " in " + meanMinutes().shown(0).text() + " on the average" + rate + spread
-                + ", " + loads() + " loads";
+        return meanLoss().shown(0).text() + " in " + meanMinutes().shown(0).text() + " of haul and waiting (mean of "
+                + loads() + " loads)" + rate + spread;
     }
 }

@@ -95,7 +95,8 @@ class HaulLossTest {
         assertThat(taught.at(Amount.of("45", Unit.MINUTE)).orElseThrow().value().doubleValue())
                 .isEqualTo(theirs.predict(45), within(1e-6));
         assertThat(taught.text())
-                .matches("\\d+ °F in \\d+ min on the average, 0\\.\\d\\d °F a minute, ± \\d °F, 55 loads");
+                .matches(
+                        "\\d+ °F in \\d+ min of haul and waiting \\(mean of 55 loads\\), 0\\.\\d\\d °F a minute, ± \\d °F");
     }
 
     @Test
