@@ -156,7 +156,14 @@ final class Echo {
             }
         }
         return new Closing(
-                keyed.theirs(), keyed.controllingItem(), keyed.dayCharged(), keyed.text(), counts, tons, marks(shift));
+                keyed.theirs(),
+                keyed.controllingItem(),
+                keyed.dayCharged(),
+                keyed.lotsEnd(),
+                keyed.text(),
+                counts,
+                tons,
+                marks(shift));
     }
 
     private static List<Closing.Count> marks(Shift shift) {

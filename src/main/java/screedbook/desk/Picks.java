@@ -52,6 +52,7 @@ final class Picks {
             case INSTRUMENT -> job.instruments().stream().map(i -> i.id()).toList();
             case PAVER -> job.pavers();
             case PERSON -> job.people().stream().map(p -> p.initials()).toList();
+            case SAMPLE -> List.of();
             case NONE, RULE -> List.of();
         };
     }

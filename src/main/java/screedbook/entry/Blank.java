@@ -57,6 +57,8 @@ public @interface Blank {
         INSTRUMENT,
         PAVER,
         PERSON,
+        /** A sample that no result has closed yet. */
+        SAMPLE,
         RULE
     }
 }

@@ -12,11 +12,29 @@ public record Closing(
         @Blank(value = "day charged", due = Blank.Due.ALWAYS, width = 5)
         YesNo dayCharged,
 
+        @Blank(
+                value = "lots end here",
+                width = 4,
+                help = "yes when no load of the job comes any more: lots that are not full are closed out, their seeds told")
+        YesNo lotsEnd,
+
         @Blank(value = "remarks", width = 50) String text,
         @Blank("entries") List<Count> counts,
         @Blank("tons") List<Tons> tons,
         @Blank("findings") List<Count> findings)
         implements Entry {
+    /** A closing of which nothing is said about lots. */
+    public Closing(
+            Theirs theirs,
+            String controllingItem,
+            YesNo dayCharged,
+            String text,
+            List<Count> counts,
+            List<Tons> tons,
+            List<Count> findings) {
+        this(theirs, controllingItem, dayCharged, null, text, counts, tons, findings);
+    }
+
     /** The contractor's representative's word on the day's figures. */
     public record Theirs(
             @Blank(value = "representative", due = Blank.Due.ALWAYS, width = 20)

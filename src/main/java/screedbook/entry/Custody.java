@@ -2,7 +2,7 @@ package screedbook.entry;
 
 /** A sample goes from one hand to another. */
 public record Custody(
-        @Blank(value = "sample", due = Blank.Due.ALWAYS, carry = true, width = 12)
+        @Blank(value = "sample", pick = Blank.Pick.SAMPLE, due = Blank.Due.ALWAYS, width = 12)
         String sample,
 
         @Blank(value = "given by", pick = Blank.Pick.PERSON, due = Blank.Due.ASKED, width = 14)

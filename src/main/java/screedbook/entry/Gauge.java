@@ -33,6 +33,14 @@ public record Gauge(Reading reading, Spot spot, Keeping keeping) implements Entr
             @Blank(value = "Gmm", carry = true, width = 6, help = "of the day; else the mix's")
             BigDecimal gmm,
 
+            @Blank(
+                    value = "target",
+                    measure = Measure.UNIT_WEIGHT,
+                    carry = true,
+                    width = 6,
+                    help = "density of a control strip, where that is what it is held against")
+            Amount target,
+
             @Blank(value = "mat", measure = Measure.TEMPERATURE, width = 6)
             Amount mat,
 
@@ -58,6 +66,9 @@ public record Gauge(Reading reading, Spot spot, Keeping keeping) implements Entr
             @Blank(value = "lot", width = 4) Integer lot,
             @Blank(value = "sublot", width = 4) Integer sublot,
             @Blank(value = "random", width = 4) YesNo atRandom,
+
+            @Blank(value = "core", width = 10, help = "the core cut at the same place, for the gauge's correlation")
+            String core,
 
             @Blank(value = "again after", width = 10, help = "the reading that this one repeats")
             Ref again) {}

@@ -5,7 +5,12 @@ import java.time.LocalDate;
 
 /** What a laboratory told of a sample, or the Gmm of the day of a mix. */
 public record Result(
-        @Blank(value = "sample", due = Blank.Due.ASKED, width = 12, help = "or the core; none for the Gmm of a mix")
+        @Blank(
+                value = "sample",
+                pick = Blank.Pick.SAMPLE,
+                due = Blank.Due.ASKED,
+                width = 12,
+                help = "or the core; none for the Gmm of a mix")
         String sample,
 
         @Blank(value = "what", due = Blank.Due.ALWAYS, carry = true, width = 16)
@@ -19,6 +24,9 @@ public record Result(
 
         @Blank(value = "mix", pick = Blank.Pick.MIX, carry = true, width = 14)
         String mix,
+
+        @Blank(value = "for lot", width = 4, help = "of the Gmm of a mix, when it holds for one lot only")
+        Integer lot,
 
         @Blank(value = "tested on", due = Blank.Due.ASKED, carry = true, width = 10)
         LocalDate tested,
@@ -40,6 +48,8 @@ public record Result(
         GMM,
         DENSITY,
         AIR_VOIDS,
+        /** Of a core, in hundredths of its volume. */
+        WATER_ABSORBED,
         BINDER_CONTENT,
         THICKNESS,
         RESIDUE,

@@ -3,7 +3,10 @@ package screedbook.entry;
 import screedbook.unit.Amount;
 import screedbook.unit.Measure;
 
-/** A sample taken for the laboratory: what, where, of which load, under which seal, and what it stands for. */
+/**
+ * A sample taken for the laboratory: what, where, of which load, under which seal. What it stands
+ * for is worked out from the loads of its sublot and is never written.
+ */
 public record Sample(What what, Origin origin, Keeping keeping) implements Entry {
     /** What was taken, why and by whom. */
     public record What(
@@ -28,7 +31,7 @@ public record Sample(What what, Origin origin, Keeping keeping) implements Entry
             @Blank(value = "witnessed by", pick = Blank.Pick.PERSON, width = 14)
             String witness) {}
 
-    /** Where it comes from and what it stands for. */
+    /** Where it comes from. */
     public record Origin(
             @Blank(value = "ticket", due = Blank.Due.ASKED, width = 12)
             String ticket,
@@ -57,9 +60,6 @@ public record Sample(What what, Origin origin, Keeping keeping) implements Entry
 
             @Blank(value = "random place", width = 10, help = "the entry that told the place")
             Ref draw,
-
-            @Blank(value = "stands for", measure = Measure.LOAD, width = 8, help = "tons")
-            Amount standsFor,
 
             @Blank(value = "instead of", width = 24, help = "the place or load that was missed")
             String insteadOf,

@@ -344,7 +344,32 @@ public record Job(
             @Blank(value = "seed", help = "drawn by the program, or given by somebody")
             Seed seed,
 
-            @Blank(value = "no places in") List<Excluded> excluded) {}
+            @Blank(value = "no places in") List<Excluded> excluded,
+
+            @Blank(value = "of a test and its repeat counts", help = "first, newer or both, as the contract says")
+            Retest retest) {
+        /** Lots of which it is not settled what counts of a test that is repeated. */
+        public Lots(
+                Amount lot,
+                Amount sublot,
+                LotEnd ends,
+                Overnight overnight,
+                RandomBy randomBy,
+                Integer draws,
+                Amount freeEdge,
+                Amount heldEdge,
+                Seed seed,
+                List<Excluded> excluded) {
+            this(lot, sublot, ends, overnight, randomBy, draws, freeEdge, heldEdge, seed, excluded, null);
+        }
+    }
+
+    /** What counts of a test and of the one that repeats it; both are kept. */
+    public enum Retest implements Word {
+        FIRST,
+        NEWER,
+        BOTH
+    }
 
     /** What random numbers are turned into. */
     public enum RandomBy implements Word {

@@ -33,7 +33,8 @@ final class Settled {
                         given.freeEdge(),
                         given.heldEdge(),
                         given.seed(),
-                        list(given.excluded()));
+                        list(given.excluded()),
+                        given.retest());
     }
 
     static Job.Stationing stationing(Job.Stationing given, Job.Units units) {

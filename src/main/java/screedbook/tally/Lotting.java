@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import screedbook.job.Job;
 import screedbook.unit.Amount;
 import screedbook.unit.Measure;
@@ -53,12 +54,52 @@ final class Lotting {
                 : Optional.of(new Lotting(size, share, lots.overnight() == Job.Overnight.CLOSE));
     }
 
-    /** The tons of a whole shift. */
-    void shift(BigDecimal tons) {
-        add(tons);
-        if (closes && in.signum() > 0) {
+    /** The lot to which the next ton belongs. */
+    int lot() {
+        return lot;
+    }
+
+    /**
+     * A shift is over: where the job closes what is not full at night, the next ton begins a sublot.
+     *
+     * @param closedOut lots of the mix that were closed out in the shift; where this one is among them, the next ton begins a
+     *     lot
+     */
+    void night(Set<Integer> closedOut) {
+        if (closedOut.contains(lot) && begun()) {
+            lot++;
+            sublot = 1;
+            in = BigDecimal.ZERO;
+        } else if (closes && in.signum() > 0) {
             next();
         }
+    }
+
+    /** Whether no ton comes to a sublot any more. */
+    boolean past(int otherLot, int otherSublot) {
+        return otherLot < lot || otherLot == lot && otherSublot < sublot;
+    }
+
+    /** How many sublots a lot is cut into. */
+    int sublots() {
+        int number = 1;
+        while (before(number + 1).compareTo(lotSize) < 0) {
+            number++;
+        }
+        return number;
+    }
+
+    /** The same as it stands now. */
+    Lotting copy() {
+        Lotting copy = new Lotting(lotSize, sublotSize, closes);
+        copy.lot = lot;
+        copy.sublot = sublot;
+        copy.in = in;
+        return copy;
+    }
+
+    private boolean begun() {
+        return sublot > 1 || in.signum() > 0;
     }
 
     /** Some tons more, cut where a sublot ends. */

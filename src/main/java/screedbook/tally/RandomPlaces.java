@@ -69,6 +69,26 @@ public final class RandomPlaces {
         return List.copyOf(places.owed);
     }
 
+    /**
+     * What is to be written when a shift is closed: the seeds of lots that are over though they never filled, because the job
+     * closes at night what is not full, or because the lots end with this shift.
+     *
+     * @param end whether no load of the job comes after this shift
+     */
+    public static List<Draw> closing(
+            Day day, Job job, ToDate before, Function<String, Optional<String>> seeds, boolean end) {
+        if (!drawn(job)) {
+            return List.of();
+        }
+        RandomPlaces places = new RandomPlaces(day, job, before, seeds, () -> "");
+        Filling filling = Filling.of(day, job, before);
+        places.known.stream()
+                .filter(d -> d.step() == Draw.Step.BEGUN && d.mix() != null && d.lot() != null)
+                .filter(d -> end || filling.over(d.mix(), d.lot()))
+                .forEach(d -> places.close(d.mix(), d.lot()));
+        return List.copyOf(places.owed);
+    }
+
     private void load(Load load) {
         String mix = load.ticket().entry().paper().mix();
         if (mix == null) {
@@ -84,9 +104,7 @@ public final class RandomPlaces {
     }
 
     private Lotting earlier(String mix) {
-        Lotting lotting = Lotting.of(job).orElseThrow();
-        before.placed().getOrDefault(mix, List.of()).forEach(tons -> lotting.shift(tons.value()));
-        return lotting;
+        return Filling.earlier(job, before, mix).orElseThrow();
     }
 
     private void reach(String mix, RandomPlace.Piece piece) {

@@ -1,14 +1,17 @@
 package screedbook.tally;
 
 import java.time.OffsetDateTime;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import screedbook.calc.StraightLine;
 import screedbook.entry.Day;
 import screedbook.entry.Draw;
+import screedbook.entry.Kind;
 import screedbook.entry.Line;
 import screedbook.entry.ShiftId;
 import screedbook.entry.Standing;
@@ -29,6 +32,8 @@ import screedbook.unit.Measure;
  * @param draws what those shifts tell of random places
  * @param paved where those shifts laid what, oldest first
  * @param haul heat lost on the way against minutes, by plant; see {@link HaulLoss}
+ * @param laid the loads that those shifts placed, for lots that go on over shifts
+ * @param told densities, cores, samples, hand-overs, results, instrument checks and random places of those shifts
  */
 public record ToDate(
         Map<String, Amount> pay,
@@ -39,14 +44,19 @@ public record ToDate(
         Map<String, List<Amount>> placed,
         List<Draw> draws,
         List<PavedBefore> paved,
-        Map<String, StraightLine> haul) {
+        Map<String, StraightLine> haul,
+        List<Laid> laid,
+        List<Standing<?>> told) {
+    private static final Set<Kind> TOLD =
+            EnumSet.of(Kind.GAUGE, Kind.CORE, Kind.SAMPLE, Kind.CUSTODY, Kind.RESULT, Kind.INSTRUMENT, Kind.DRAW);
+
     /** Before the first shift. */
     public static final ToDate NONE = new ToDate(Map.of(), Map.of(), 0, List.of(), 0);
 
     /** Figures of shifts of which nothing is told for lots and places. */
     public ToDate(
             Map<String, Amount> pay, Map<String, Integer> loads, int tackSamples, List<ShiftId> shifts, int uncounted) {
-        this(pay, loads, tackSamples, shifts, uncounted, Map.of(), List.of(), List.of(), Map.of());
+        this(pay, loads, tackSamples, shifts, uncounted, Map.of(), List.of(), List.of(), Map.of(), List.of(), List.of());
     }
 
     /** These figures and another shift's, by the job that was in force in it. */
@@ -77,11 +87,21 @@ public record ToDate(
                 Map.copyOf(placed),
                 draws(day),
                 PavedBefore.of(day.shift(), Runs.of(loads.loads(), job)),
-                Map.copyOf(HaulLoss.lines(loads.loads(), Measure.TEMPERATURE.unit(job.system()))));
+                Map.copyOf(HaulLoss.lines(loads.loads(), Measure.TEMPERATURE.unit(job.system()))),
+                Laid.of(day.shift(), loads.loads()),
+                told(day));
     }
 
     static List<Draw> draws(Day day) {
         return day.standing(Draw.class).stream().map(Standing::entry).toList();
+    }
+
+    /** What a later shift goes on with of the entries of a day: what was tested, and by what. */
+    private static List<Standing<?>> told(Day day) {
+        return day.all().stream()
+                .filter(s -> !s.struck() && TOLD.contains(s.line().kind()))
+                .<Standing<?>>map(s -> s)
+                .toList();
     }
 
     /** These figures and those of other shifts. */
@@ -103,7 +123,9 @@ public record ToDate(
                 Map.copyOf(tons),
                 joined(draws, other.draws),
                 joined(paved, other.paved),
-                Map.copyOf(hauls));
+                Map.copyOf(hauls),
+                joined(laid, other.laid),
+                joined(told, other.told));
     }
 
     private static <T> List<T> joined(List<T> first, List<T> more) {

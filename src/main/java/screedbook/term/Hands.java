@@ -24,6 +24,7 @@ import screedbook.diary.JobRead;
 import screedbook.diary.Opened;
 import screedbook.diary.Saved;
 import screedbook.diary.Synced;
+import screedbook.entry.Closing;
 import screedbook.entry.Draft;
 import screedbook.entry.Kind;
 import screedbook.entry.Line;
@@ -292,6 +293,10 @@ final class Hands {
         OffsetDateTime now = now(shift.job());
         List<Unwritten> all = new ArrayList<>();
         new FirstLines(shelf, program, who).clock(shift.own(), now).ifPresent(all::add);
+        entries.stream()
+                .filter(e -> e.entry() instanceof Closing)
+                .map(e -> RandomLines.closing(shelf.folder(), shift, (Closing) e.entry(), who, now))
+                .forEach(all::addAll);
         all.addAll(entries);
         Saved saved = book.append(all, now).join();
         List<Line> lines = saved.receipts().stream().map(Receipt::line).toList();

@@ -9,9 +9,11 @@ import java.util.List;
 import java.util.stream.Collectors;
 import screedbook.diary.JobFolder;
 import screedbook.entry.Aside;
+import screedbook.entry.Closing;
 import screedbook.entry.Draw;
 import screedbook.entry.Source;
 import screedbook.entry.Unwritten;
+import screedbook.entry.YesNo;
 import screedbook.job.Job;
 import screedbook.tally.RandomPlaces;
 
@@ -46,6 +48,18 @@ record RandomLines(List<Unwritten> lines, String said) {
         } catch (UncheckedIOException e) {
             throw e.getCause();
         }
+    }
+
+    /** The seeds that are told when a shift is closed; they stand before its closing. */
+    static List<Unwritten> closing(
+            JobFolder folder, TakenShift shift, Closing closing, String who, OffsetDateTime now) {
+        boolean end = closing.lotsEnd() == YesNo.YES;
+        return shift.job()
+                .map(job -> RandomPlaces.closing(shift.day(), job, shift.before(), folder::seed, end))
+                .orElse(List.of())
+                .stream()
+                .map(d -> new Unwritten(now, who, Source.LIVE, d, Aside.NONE))
+                .toList();
     }
 
     private static List<Draw> owed(JobFolder folder, TakenShift shift, Job job) {

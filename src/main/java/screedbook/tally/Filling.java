@@ -1,0 +1,270 @@
+package screedbook.tally;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import screedbook.entry.Day;
+import screedbook.entry.Draw;
+import screedbook.entry.Ref;
+import screedbook.entry.ShiftId;
+import screedbook.entry.Standing;
+import screedbook.entry.Station;
+import screedbook.job.Job;
+import screedbook.job.Road;
+import screedbook.unit.Amount;
+import screedbook.unit.Measure;
+import screedbook.unit.Unit;
+
+/**
+ * The lots of a job as they fill from its tickets, over all shifts up to this one. Where a lot ends at the exact ton, the
+ * load in which it ends lies in both lots; where it ends with the nearest ticket, that load lies whole in the one that has
+ * the greater part of it.
+ */
+public final class Filling {
+    private final Job job;
+    private final Unit unit;
+    private final Road road;
+    private final Map<String, Lotting> lottings = new TreeMap<>();
+    private final Map<Where, List<Lot.Piece>> pieces = new LinkedHashMap<>();
+    private final Map<Where, BigDecimal> sizes = new LinkedHashMap<>();
+    private final Set<Where> full = new HashSet<>();
+    private final List<Lot> lots = new ArrayList<>();
+
+    /** A sublot of a lot of a mix. */
+    public record Where(String mix, int lot, int sublot) {
+        public String text() {
+            return "lot " + lot + " sublot " + sublot;
+        }
+    }
+
+    private Filling(Job job) {
+        this.job = job;
+        this.unit = Measure.LOAD.unit(job.system());
+        this.road = Road.of(job);
+    }
+
+    /** The lots of all shifts up to a day, as they stand after it; none where the job cuts none. */
+    public static Filling of(Day day, Job job, ToDate before) {
+        return of(Laid.of(day.shift(), Loads.of(day, Measure.LOAD.unit(job.system())).loads()), day, job, before);
+    }
+
+    static Filling of(List<Laid> now, Day day, Job job, ToDate before) {
+        Filling filling = new Filling(job);
+        if (Lotting.of(job).isEmpty()) {
+            return filling;
+        }
+        shifts(before.laid()).forEach((shift, laid) -> {
+            laid.forEach(filling::add);
+            filling.night(closedOut(before.told(), shift));
+        });
+        now.forEach(filling::add);
+        Map<String, Set<Integer>> closedOut = closedOut(day.all(), day.shift());
+        if (day.closed()) {
+            filling.night(closedOut);
+        }
+        filling.build(closedOut);
+        return filling;
+    }
+
+    /** Where the next ton of a mix comes to lie by what earlier shifts placed; empty where the job cuts no lots. */
+    static Optional<Lotting> earlier(Job job, ToDate before, String mix) {
+        Optional<Lotting> lotting = Lotting.of(job);
+        lotting.ifPresent(l -> shifts(before.laid()).forEach((shift, laid) -> {
+            laid.stream().filter(each -> each.mix().equals(mix)).forEach(each -> l.add(each.placed()
+                    .value()));
+            l.night(closedOut(before.told(), shift).getOrDefault(mix, Set.of()));
+        }));
+        return lotting;
+    }
+
+    private static Map<ShiftId, List<Laid>> shifts(List<Laid> laid) {
+        Map<ShiftId, List<Laid>> shifts = new LinkedHashMap<>();
+        laid.forEach(each -> shifts.computeIfAbsent(each.shift(), s -> new ArrayList<>())
+                .add(each));
+        return shifts;
+    }
+
+    /** The lots that a shift's lines say are over, by mix. */
+    private static Map<String, Set<Integer>> closedOut(List<Standing<?>> told, ShiftId shift) {
+        Map<String, Set<Integer>> closed = new LinkedHashMap<>();
+        for (Standing<?> each : told) {
+            boolean here = !each.struck() && each.line().shift().equals(shift);
+            if (here && each.entry() instanceof Draw d && d.step() == Draw.Step.CLOSED && d.lot() != null) {
+                closed.computeIfAbsent(d.mix(), m -> new LinkedHashSet<>()).add(d.lot());
+            }
+        }
+        return closed;
+    }
+
+    private void night(Map<String, Set<Integer>> closedOut) {
+        lottings.forEach((mix, lotting) -> lotting.night(closedOut.getOrDefault(mix, Set.of())));
+    }
+
+    private void add(Laid load) {
+        Lotting lotting = lottings.computeIfAbsent(
+                load.mix(), m -> Lotting.of(job).orElseThrow());
+        List<Lotting.Cut> cuts = lotting.add(load.placed().value());
+        for (Lotting.Cut cut : cuts) {
+            Where where = new Where(load.mix(), cut.lot(), cut.sublot());
+            sizes.put(where, cut.size());
+            if (cut.to().compareTo(cut.size()) == 0) {
+                full.add(where);
+            }
+            if (job.lots().ends() != Job.LotEnd.NEAREST_TICKET) {
+                piece(where, load, cut.to().subtract(cut.from()));
+            }
+        }
+        if (job.lots().ends() == Job.LotEnd.NEAREST_TICKET && !cuts.isEmpty()) {
+            Lotting.Cut most = cuts.stream()
+                    .reduce((a, b) -> size(b).compareTo(size(a)) > 0 ? b : a)
+                    .orElseThrow();
+            piece(new Where(load.mix(), most.lot(), most.sublot()), load, load.placed().value());
+        }
+    }
+
+    private static BigDecimal size(Lotting.Cut cut) {
+        return cut.to().subtract(cut.from());
+    }
+
+    private void piece(Where where, Laid load, BigDecimal tons) {
+        pieces.computeIfAbsent(where, w -> new ArrayList<>()).add(new Lot.Piece(load, new Amount(tons, unit)));
+    }
+
+    private void build(Map<String, Set<Integer>> closedOut) {
+        Map<String, Map<Integer, List<Lot.Sublot>>> found = new TreeMap<>();
+        pieces.keySet().stream()
+                .sorted(Comparator.comparing(Where::mix)
+                        .thenComparing(Where::lot)
+                        .thenComparing(Where::sublot))
+                .forEach(w -> found.computeIfAbsent(w.mix(), m -> new TreeMap<>())
+                        .computeIfAbsent(w.lot(), l -> new ArrayList<>())
+                        .add(sublot(w)));
+        found.forEach((mix, byNumber) -> byNumber.forEach((number, sublots) -> {
+            int now = lottings.get(mix).lot();
+            boolean over = number < now || closedOut.getOrDefault(mix, Set.of()).contains(number);
+            boolean filled = full.stream()
+                    .filter(w -> w.mix().equals(mix) && w.lot() == number)
+                    .map(Where::sublot)
+                    .anyMatch(s -> s == lastSublot());
+            lots.add(new Lot(mix, number, lotSize(), List.copyOf(sublots), filled, over));
+        }));
+    }
+
+    private Lot.Sublot sublot(Where where) {
+        Where next = new Where(where.mix(), where.lot(), where.sublot() + 1);
+        Lotting lotting = lottings.get(where.mix());
+        boolean over = full.contains(where) || pieces.containsKey(next) || lotting.past(where.lot(), where.sublot());
+        return new Lot.Sublot(
+                where.sublot(), new Amount(sizes.get(where), unit), List.copyOf(pieces.get(where)), over);
+    }
+
+    private Amount lotSize() {
+        Job.Lots cut = job.lots();
+        return (cut.lot() == null ? cut.sublot() : cut.lot()).to(unit);
+    }
+
+    private int lastSublot() {
+        return Lotting.of(job).orElseThrow().sublots();
+    }
+
+    /** Every lot that has a ton, by mix and number. */
+    public List<Lot> lots() {
+        return List.copyOf(lots);
+    }
+
+    /** Whether no ton comes to a lot any more. */
+    boolean over(String mix, int lot) {
+        Lotting lotting = lottings.get(mix);
+        if (lotting == null) {
+            return false;
+        }
+        Lotting after = lotting.copy();
+        after.night(Set.of());
+        return lot < after.lot();
+    }
+
+    public Optional<Lot> lot(String mix, int number) {
+        return lots.stream()
+                .filter(l -> l.number() == number && (mix == null || l.mix().equals(mix)))
+                .findFirst();
+    }
+
+    public Optional<Lot.Sublot> sublot(String mix, int lot, int sublot) {
+        return lot(mix, lot).flatMap(l ->
+                l.sublots().stream().filter(s -> s.number() == sublot).findFirst());
+    }
+
+    /** The sublot in which the newest ton of a mix lies; of any mix where none is given. */
+    public Optional<Where> newest(String mix) {
+        Where last = null;
+        for (Map.Entry<Where, List<Lot.Piece>> each : pieces.entrySet()) {
+            boolean of = mix == null || each.getKey().mix().equals(mix);
+            last = of ? each.getKey() : last;
+        }
+        return Optional.ofNullable(last);
+    }
+
+    /** The sublot that has the greater part of a load. */
+    public Optional<Where> of(ShiftId shift, Ref ticket) {
+        Where best = null;
+        BigDecimal most = BigDecimal.ZERO;
+        for (Map.Entry<Where, List<Lot.Piece>> each : pieces.entrySet()) {
+            for (Lot.Piece piece : each.getValue()) {
+                boolean same = piece.load().ticket().equals(ticket) && piece.load().shift().equals(shift);
+                if (same && piece.tons().value().compareTo(most) > 0) {
+                    best = each.getKey();
+                    most = piece.tons().value();
+                }
+            }
+        }
+        return Optional.ofNullable(best);
+    }
+
+    /** The sublot of the newest load of a ticket number. */
+    public Optional<Where> ofTicket(String number, ShiftId shift) {
+        Where found = null;
+        for (Map.Entry<Where, List<Lot.Piece>> each : pieces.entrySet()) {
+            for (Lot.Piece piece : each.getValue()) {
+                boolean same = number.equals(piece.load().number()) && piece.load().shift().equals(shift);
+                found = same ? each.getKey() : found;
+            }
+        }
+        return Optional.ofNullable(found);
+    }
+
+    /** The sublot of the newest load that covers a place of a pull. */
+    public Optional<Where> at(String mix, String pull, Integer lift, Station place) {
+        BigDecimal at = road.along(place);
+        Where found = null;
+        for (Map.Entry<Where, List<Lot.Piece>> each : pieces.entrySet()) {
+            boolean of = mix == null || each.getKey().mix().equals(mix);
+            boolean covers = of
+                    && each.getValue().stream()
+                            .flatMap(p -> p.load().shares().stream())
+                            .anyMatch(s -> same(pull, s.pull()) && same(lift, s.lift()) && covers(s, at));
+            found = covers ? each.getKey() : found;
+        }
+        return Optional.ofNullable(found);
+    }
+
+    private static boolean same(Object asked, Object is) {
+        return asked == null || is == null || asked.equals(is);
+    }
+
+    private boolean covers(Share share, BigDecimal at) {
+        if (share.from() == null || share.to() == null) {
+            return false;
+        }
+        BigDecimal one = road.along(share.from());
+        BigDecimal other = road.along(share.to());
+        return at.compareTo(one.min(other)) >= 0 && at.compareTo(one.max(other)) <= 0;
+    }
+}
