@@ -34,6 +34,7 @@ import screedbook.spec.Quantity;
 import screedbook.spec.Situation;
 import screedbook.spec.SpecSheet;
 import screedbook.tally.Load;
+import screedbook.tally.Roadwork;
 import screedbook.tally.Totals;
 import screedbook.unit.Amount;
 import screedbook.unit.Unit;
@@ -133,6 +134,11 @@ final class Look {
                     .toList();
         }
         return laid;
+    }
+
+    /** Where on the road what was done; nothing where the job is not found. */
+    Roadwork road() {
+        return totals.map(Totals::road).orElse(Roadwork.NONE);
     }
 
     /** What lies where along the road; worked out when it is first asked for. */

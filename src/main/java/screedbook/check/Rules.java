@@ -12,6 +12,8 @@ public final class Rules {
                     PlanRules.ALL,
                     WeatherRules.ALL,
                     TackRules.ALL,
+                    RoadRules.ALL,
+                    AreaRules.ALL,
                     NumberRules.ALL,
                     WeightRules.ALL,
                     TicketRules.ALL,

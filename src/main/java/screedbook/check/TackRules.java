@@ -354,7 +354,11 @@ final class TackRules {
         }
         List<Mark> marks = new ArrayList<>();
         pulls.forEach((where, first) -> {
-            boolean tacked = look.tacks().stream().map(Standing::entry).anyMatch(t -> facing(t, where));
+            boolean tacked = look.tacks().stream().map(Standing::entry).anyMatch(t -> facing(t, where))
+                    || look.road()
+                            .lane(where.pull(), where.lift())
+                            .filter(lane -> !lane.faces().empty())
+                            .isPresent();
             if (!tacked) {
                 look.ofTicket(first)
                         .flatMap(c -> c.asked(Demand.TACK_ON_EVERY_FACE))
@@ -384,13 +388,13 @@ final class TackRules {
         for (Run run : look.totals().map(Totals::runs).orElse(List.of())) {
             List<Placed.Shot> shots = look.placed().shots(run.pull(), run.lift());
             if (!shots.isEmpty() && run.length().value().signum() > 0) {
-                bare(run, shots).ifPresent(marks::add);
+                bare(look, run, shots).ifPresent(marks::add);
             }
         }
         return marks;
     }
 
-    private static Optional<Mark> bare(Run run, List<Placed.Shot> shots) {
+    private static Optional<Mark> bare(Look look, Run run, List<Placed.Shot> shots) {
         List<Placed.Stretch> tacked = shots.stream()
                 .map(Placed.Shot::on)
                 .sorted(java.util.Comparator.comparing(Placed.Stretch::low))
@@ -414,9 +418,18 @@ final class TackRules {
                     "tack under all that is paved, " + bound.full() + " without",
                     bound.clause(),
                     "tack entries for the whole length",
-                    bound.working()));
+                    bound.working() + without(look, run)));
         }
         return Optional.empty();
+    }
+
+    /** Where, in the order of the road. */
+    private static String without(Look look, Run run) {
+        List<String> bare = look.road().lane(run.pull(), run.lift()).stream()
+                .flatMap(lane -> lane.bare().joined().stream())
+                .map(on -> RoadRules.run(on, screedbook.job.Road.of(look.job().orElseThrow())))
+                .toList();
+        return bare.isEmpty() ? "" : " Without: " + String.join(", ", bare) + ".";
     }
 
     /** The length of a stretch that no shot covers; the shots by their lower ends. */

@@ -66,7 +66,13 @@ public enum Quantity implements Word {
     /** Spread rate in hundredths of the planned one. */
     SPREAD(Measure.PERCENT),
     /** Length of a pull that was paved without tack noted for it, in hundredths of what was paved. */
-    UNTACKED(Measure.PERCENT);
+    UNTACKED(Measure.PERCENT),
+    /** Area that was tacked for a pull, in hundredths of what was paved of it. */
+    TACKED_AREA(Measure.PERCENT),
+    /** Length of a pull that was paved a second time in a lift. */
+    PAVED_TWICE(Measure.WIDTH),
+    /** Length that was left between where a pull ended in the shift before and where it begins. */
+    GAP_TO_LAST(Measure.WIDTH);
 
     private final Measure measure;
 

@@ -15,26 +15,19 @@ import screedbook.entry.Ref;
  * What of a road is covered, and by which entries: stretches that may lie over one another. What has no length covers
  * nothing; stretches that only touch have nothing in common.
  */
-public final class Cover {
+public record Cover(List<Stretch> stretches) {
     public static final Cover NONE = new Cover(List.of());
 
-    private final List<Stretch> stretches;
-
-    private Cover(List<Stretch> stretches) {
-        this.stretches = stretches;
-    }
-
-    /** The cover of stretches in any order. */
-    public static Cover of(Collection<Stretch> stretches) {
-        return new Cover(stretches.stream()
+    /** Stretches in any order; they stand by their lower ends. */
+    public Cover {
+        stretches = stretches.stream()
                 .filter(s -> !s.empty())
                 .sorted(Comparator.comparing(Stretch::low))
-                .toList());
+                .toList();
     }
 
-    /** As they were given, by their lower ends. */
-    public List<Stretch> stretches() {
-        return stretches;
+    public static Cover of(List<Stretch> stretches) {
+        return stretches.isEmpty() ? NONE : new Cover(stretches);
     }
 
     public boolean empty() {

@@ -23,9 +23,10 @@ import screedbook.unit.Unit;
  *
  * @param area empty when the width is not known everywhere
  * @param parts entries of the parts that are in it
+ * @param own where parts stand in place of the planned width, within what was laid
  * @param put the steps
  */
-record PullArea(Optional<Amount> area, List<Ref> parts, List<String> put) {
+record PullArea(Optional<Amount> area, List<Ref> parts, Cover own, List<String> put) {
     /**
      * The area of a pull.
      *
@@ -65,7 +66,7 @@ record PullArea(Optional<Amount> area, List<Ref> parts, List<String> put) {
             BigDecimal rest = paved.minus(Cover.of(own)).length();
             put.add(width.map(w -> "width of the pull as planned " + w.text()).orElse("width of the pull not known"));
             if (width.isEmpty() && rest.signum() > 0) {
-                return new PullArea(Optional.empty(), List.of(), List.copyOf(put));
+                return new PullArea(Optional.empty(), List.of(), Cover.NONE, List.copyOf(put));
             }
             width.ifPresent(w -> planned(w, rest));
             if (sum != null) {
@@ -73,7 +74,7 @@ record PullArea(Optional<Amount> area, List<Ref> parts, List<String> put) {
             }
             Optional<Amount> area =
                     Optional.ofNullable(sum).filter(a -> a.value().signum() >= 0);
-            return new PullArea(area, List.copyOf(parts), List.copyOf(put));
+            return new PullArea(area, List.copyOf(parts), Cover.of(own).and(paved), List.copyOf(put));
         }
 
         private void planned(Amount width, BigDecimal rest) {

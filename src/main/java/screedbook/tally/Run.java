@@ -15,11 +15,13 @@ import screedbook.unit.Amount;
  * @param length of all pieces; zero when no load has both ends
  * @param area empty when the pull's width is not known
  * @param parts entries of parts of the pull that count with an area of their own
+ * @param own stretches that have a width or area of their own in place of the planned width, by those entries
  * @param laid weight of the loads whose place is known; only these are in the rate
  * @param elsewhere weight of the loads whose place is not known
  * @param rate empty when there is no area
  * @param target the planned thickness at the mix's unit weight; empty when either is not known
  * @param stretches what each load covered, with the entries that tell of it, in the order of laying
+ * @param begin from where the paver laid first; null when no load has both ends
  * @param end where the paver came to last; null when no load has both ends
  * @param thickness what the rate is worth on the average; never to be judged against a lift's limit
  */
@@ -31,6 +33,7 @@ public record Run(
         Amount length,
         Optional<Amount> area,
         List<Ref> parts,
+        Cover own,
         Amount laid,
         Amount elsewhere,
         Optional<Amount> rate,
@@ -40,6 +43,7 @@ public record Run(
         List<Ref> entries,
         List<String> put,
         List<Stretch> stretches,
+        Station begin,
         Station end) {
     /**
      * A stretch of road, the lower end first.

@@ -79,6 +79,7 @@ final class Runs {
         private BigDecimal open = BigDecimal.ZERO;
         private BigDecimal elsewhere = BigDecimal.ZERO;
         private Station at;
+        private Station begin;
         private Station end;
         private String mix;
 
@@ -109,6 +110,7 @@ final class Runs {
             if (at != null && paved) {
                 pieces.add(piece(at, station));
                 stretches.add(Stretch.between(along(at), along(station), openEntries));
+                begin = begin == null ? at : begin;
                 end = station;
                 laid = laid.add(open);
             } else {
@@ -192,6 +194,7 @@ final class Runs {
                     length,
                     area.area(),
                     area.parts(),
+                    area.own(),
                     weight,
                     new Amount(elsewhere, heavy),
                     rate,
@@ -201,6 +204,7 @@ final class Runs {
                     List.copyOf(entries),
                     List.copyOf(put),
                     List.copyOf(stretches),
+                    begin,
                     end);
         }
     }

@@ -92,9 +92,7 @@ final class Survey {
         for (PavedBefore each : before.paved()) {
             Noted here = noted.get(new Key(each.pull(), each.lift()));
             if (here != null) {
-                each.pieces()
-                        .forEach(p -> here.before()
-                                .add(Stretch.between(road.along(p.from()), road.along(p.to()), List.of())));
+                here.before().addAll(each.on(road).stretches());
             }
         }
         return new Roadwork(lanes());

@@ -41,7 +41,7 @@ class RulesTest {
 
     private static final List<Case> CASES = new ArrayList<>();
 
-    private static void rule(
+    static void rule(
             String rule,
             String situations,
             Sort sort,
@@ -51,7 +51,7 @@ class RulesTest {
         CASES.add(new Case(rule, situations, raising.apply(Shift.night()), quiet.apply(Shift.night()), sort, seen));
     }
 
-    private static void shifts(String rule, String situations, Sort sort, String seen, Shift raising, Shift quiet) {
+    static void shifts(String rule, String situations, Sort sort, String seen, Shift raising, Shift quiet) {
         CASES.add(new Case(rule, situations, raising, quiet, sort, seen));
     }
 
@@ -79,6 +79,7 @@ class RulesTest {
         plan();
         times();
         record();
+        RoadCases.add();
     }
 
     private static void heat() {

@@ -82,7 +82,7 @@ final class Shift {
                                     "surface=milled basis=residual rate_gal_yd2=0.05 tolerance_gal_yd2=0.01 source=plan~sheet~7"))));
 
     private final Job job;
-    private final SpecSheet sheet;
+    private SpecSheet sheet;
     private final List<List<Written>> books = new ArrayList<>();
     private final ShiftId id;
     private final OffsetDateTime opens;
@@ -299,6 +299,12 @@ final class Shift {
     /** The limit sheet of the second book cannot be found. */
     Shift sheetLost() {
         lost = true;
+        return this;
+    }
+
+    /** From the first line on another sheet is in force. */
+    Shift judgedBy(SpecSheet other) {
+        this.sheet = other;
         return this;
     }
 
