@@ -140,7 +140,7 @@ public final class Commands {
     }
 
     private static PrintWriter writer(OutputStream out) {
-        return new PrintWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8), false);
+        return new PrintWriter(new PlainWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8)), false);
     }
 
     private static int meant(ParameterException trouble) {

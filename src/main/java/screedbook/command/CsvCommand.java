@@ -1,10 +1,7 @@
 package screedbook.command;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,6 +11,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import screedbook.diary.JobFolder;
 import screedbook.entry.Damage;
 import screedbook.entry.Remarks;
 import screedbook.entry.ShiftId;
@@ -57,15 +55,12 @@ final class CsvCommand implements Callable<Integer> {
             throw Stopped.disk(job.folder() + " holds no shift yet");
         }
         Map<String, String> tables = tables(shifts);
-        Files.createDirectories(to);
-        for (Map.Entry<String, String> table : tables.entrySet()) {
-            write(to.resolve(table.getKey()), table.getValue());
-        }
+        JobFolder.saveTables(to, tables);
         Pages.print(
                 spec,
                 "wrote " + tables.size() + " tables of " + shifts.size()
                         + (shifts.size() == 1 ? " shift" : " shifts") + " to "
-                        + screedbook.entry.Shown.text(to.toString())
+                        + to
                         + "\n");
         for (ShiftFile shift : shifts) {
             leftOut(shift);
@@ -90,13 +85,6 @@ final class CsvCommand implements Callable<Integer> {
                 .map(Job::system)
                 .reduce((older, newer) -> newer)
                 .orElse(UnitSystem.US);
-    }
-
-    /** Whoever reads sees the old table or the whole new one. */
-    private static void write(Path file, String text) throws IOException {
-        Path made = file.resolveSibling(file.getFileName() + ".new");
-        Files.write(made, text.getBytes(StandardCharsets.UTF_8));
-        Files.move(made, file, StandardCopyOption.REPLACE_EXISTING);
     }
 
     private void leftOut(ShiftFile shift) {

@@ -128,6 +128,7 @@ public final class Book implements AutoCloseable {
         values.put("seal", seal.sha256());
         try {
             file.keepBeside("seal", Json.write(values));
+            file.readOnly();
             return new Saved(receipts, Optional.of(seal), Optional.empty(), "");
         } catch (IOException e) {
             String said = "the seal file could not be written: " + Folder.reason(e);

@@ -298,7 +298,7 @@ final class BookReading {
     private static Map<String, Object> seal(Part part) {
         Path file = part.path.resolveSibling(part.name.name().helper("seal"));
         try {
-            return Files.exists(file) ? new HashMap<>(Json.line(strip(Files.readAllBytes(file)))) : Map.of();
+            return Files.exists(file) ? new HashMap<>(Json.line(strip(Folder.read(file)))) : Map.of();
         } catch (IOException | Json.NotJson e) {
             part.damaged(0, "its seal file " + file.getFileName() + " cannot be read");
             return Map.of();

@@ -3,7 +3,6 @@ package screedbook.diary;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -24,13 +23,9 @@ final class Drafts {
             Files.deleteIfExists(file);
             return;
         }
-        Path made = file.resolveSibling(file.getFileName() + ".new");
-        Files.deleteIfExists(made);
-        Files.createFile(made, Folder.fileAttributes(file.getParent()));
-        Files.write(
-                made,
+        Folder.place(
+                file,
                 Json.write(Map.of("drafts", drafts.stream().map(Drafts::values).toList())));
-        Files.move(made, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
     }
 
     private static Map<String, Object> values(Draft draft) {
@@ -53,9 +48,7 @@ final class Drafts {
         List<Draft> drafts = new ArrayList<>();
         try {
             if (Files.isRegularFile(file)
-                    && Json.file(Files.readAllBytes(file), new LinkedHashMap<>())
-                                    .get("drafts")
-                            instanceof List<?> all) {
+                    && Json.file(Folder.read(file), new LinkedHashMap<>()).get("drafts") instanceof List<?> all) {
                 all.forEach(each -> draft(each).ifPresent(drafts::add));
             }
         } catch (IOException | Json.NotJson e) {

@@ -5,10 +5,12 @@ import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileAttribute;
+import java.nio.file.attribute.PosixFileAttributeView;
 import java.nio.file.attribute.PosixFilePermission;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
@@ -20,6 +22,10 @@ import java.util.stream.Stream;
 final class Folder {
     private static final Set<PosixFilePermission> FILE = PosixFilePermissions.fromString("rw-r-----");
     private static final Set<PosixFilePermission> DIRECTORY = PosixFilePermissions.fromString("rwxr-x---");
+    private static final Set<PosixFilePermission> CLOSED = PosixFilePermissions.fromString("r--r-----");
+    /** What people edit, notes and half-typed entries are some kilobytes; more is not read into memory. */
+    private static final long SMALL = 1024 * 1024;
+
     private static final boolean WINDOWS =
             System.getProperty("os.name").toLowerCase(Locale.ROOT).startsWith("windows");
 
@@ -77,6 +83,37 @@ final class Folder {
         }
         Files.move(made, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
         force(file.toAbsolutePath().getParent(), channels);
+    }
+
+    /** The same for what need not outlive a power cut: it is not forced. */
+    static void place(Path file, byte[] bytes) throws IOException {
+        make(file.toAbsolutePath().getParent(), FileChannel::open);
+        Path made = file.resolveSibling(file.getFileName() + ".new");
+        Files.deleteIfExists(made);
+        Files.createFile(made, fileAttributes(file.getParent()));
+        Files.write(made, bytes, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS);
+        Files.move(made, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    }
+
+    /** Nobody writes in a closed file any more, where the file system knows of such things; a courtesy to the careful. */
+    static void closed(Path file) {
+        PosixFileAttributeView view =
+                Files.getFileAttributeView(file, PosixFileAttributeView.class, LinkOption.NOFOLLOW_LINKS);
+        try {
+            if (view != null) {
+                view.setPermissions(CLOSED);
+            }
+        } catch (IOException e) {
+            return;
+        }
+    }
+
+    /** A small file, whole. */
+    static byte[] read(Path file) throws IOException {
+        if (Files.size(file) > SMALL) {
+            throw new IOException("it is larger than 1 MiB, which no such file is");
+        }
+        return Files.readAllBytes(file);
     }
 
     /** The names in a folder, sorted; none when there is no such folder. */

@@ -43,7 +43,7 @@ record GoesOn(String file, Path folder) {
             if (!Files.isRegularFile(note)) {
                 return Optional.empty();
             }
-            Map<String, Object> values = Json.line(Files.readAllBytes(note));
+            Map<String, Object> values = Json.line(Folder.read(note));
             return values.get("file") instanceof String file && values.get("folder") instanceof String folder
                     ? Optional.of(new GoesOn(file, FileSystems.getDefault().getPath(folder)))
                     : Optional.empty();

@@ -32,7 +32,7 @@ final class JobDesk {
     /** The bytes of a file; null when it is not there. */
     private byte[] bytes(String name) throws IOException {
         try {
-            return Files.readAllBytes(file(name));
+            return Folder.read(file(name));
         } catch (NoSuchFileException e) {
             return null;
         }
@@ -71,7 +71,7 @@ final class JobDesk {
         Map<String, Object> draft = new LinkedHashMap<>();
         draft.put("stamp", stamp);
         draft.put("typed", typed);
-        Files.write(file(DRAFT), JobPaper.bytes("", draft));
+        Folder.place(file(DRAFT), JobPaper.bytes("", draft));
     }
 
     void drop() throws IOException {

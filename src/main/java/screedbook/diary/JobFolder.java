@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -84,7 +85,7 @@ public final class JobFolder {
     private JobText.Found found() {
         Path file = folder.resolve("job.json");
         try {
-            return JobText.read("job.json", Files.readAllBytes(file));
+            return JobText.read("job.json", Folder.read(file));
         } catch (IOException e) {
             String right = e instanceof NoSuchFileException ? "a folder made with: screedbook new DIR" : "";
             Trouble trouble = new Trouble("job.json", 0, "", "it cannot be read: " + Folder.reason(e), right);
@@ -480,7 +481,7 @@ public final class JobFolder {
 
     private static Optional<byte[]> bytes(Path file) {
         try {
-            return Files.isRegularFile(file) ? Optional.of(Files.readAllBytes(file)) : Optional.empty();
+            return Files.isRegularFile(file) ? Optional.of(Folder.read(file)) : Optional.empty();
         } catch (IOException e) {
             return Optional.empty();
         }
@@ -498,7 +499,7 @@ public final class JobFolder {
         for (int revision = 1; ; revision++) {
             String stem = shift + (revision == 1 ? "" : ".r" + revision);
             Path file = days.resolve(stem + ".txt");
-            Optional<byte[]> there = bytes(file);
+            Optional<byte[]> there = kept(file);
             if (there.isEmpty()) {
                 Folder.replace(days.resolve(stem + ".csv"), csv.getBytes(StandardCharsets.UTF_8), FileChannel::open);
                 Folder.replace(file, page, FileChannel::open);
@@ -507,6 +508,36 @@ public final class JobFolder {
                 return file;
             }
         }
+    }
+
+    /**
+     * Keeps a page with its CSV as far as an open shift has come; it takes the place of an earlier one of its kind.
+     *
+     * @return the page's file
+     */
+    public Path savePageSoFar(ShiftId shift, String text, String csv) throws IOException {
+        Path file = folder.resolve("days").resolve(shift + ".so-far.txt");
+        Folder.place(file, text.getBytes(StandardCharsets.UTF_8));
+        Folder.place(file.resolveSibling(shift + ".so-far.csv"), csv.getBytes(StandardCharsets.UTF_8));
+        return file;
+    }
+
+    /**
+     * Writes tables into any folder, which is made when it is not there; whoever reads sees the old table or the whole
+     * new one.
+     *
+     * @param tables texts by the names of their files
+     */
+    public static void saveTables(Path folder, Map<String, String> tables) throws IOException {
+        Folder.make(folder, FileChannel::open);
+        for (Map.Entry<String, String> table : tables.entrySet()) {
+            Folder.place(folder.resolve(table.getKey()), table.getValue().getBytes(StandardCharsets.UTF_8));
+        }
+    }
+
+    /** What was kept under a name; what is there and cannot be read is not taken for nothing. */
+    private static Optional<byte[]> kept(Path file) throws IOException {
+        return Files.exists(file, LinkOption.NOFOLLOW_LINKS) ? Optional.of(Recovery.read(file)) : Optional.empty();
     }
 
     /**
@@ -543,7 +574,7 @@ public final class JobFolder {
         byte[] page = text.getBytes(StandardCharsets.UTF_8);
         for (int revision = 1; ; revision++) {
             Path file = folder.resolve("plan").resolve(day + (revision == 1 ? "" : ".r" + revision) + ".txt");
-            Optional<byte[]> there = bytes(file);
+            Optional<byte[]> there = kept(file);
             if (there.isEmpty()) {
                 Folder.replace(file, page, FileChannel::open);
             }

@@ -125,6 +125,16 @@ final class LineFile implements AutoCloseable {
         Folder.replace(place.folder().resolve(name.helper(helper)), bytes, place.channels());
     }
 
+    /** Nobody writes in this file, in those that it followed, nor in what was kept beside it any more. */
+    void readOnly() {
+        for (Optional<FileName> at = Optional.of(name.at('a'));
+                at.isPresent() && at.get().segment() <= name.segment();
+                at = at.get().next()) {
+            Folder.closed(place.folder().resolve(at.get().text()));
+        }
+        Folder.closed(place.folder().resolve(name.helper("seal")));
+    }
+
     /** Closes the file and gives up the locks. */
     @Override
     public void close() {

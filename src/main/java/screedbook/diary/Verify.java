@@ -2,7 +2,6 @@ package screedbook.diary;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -83,8 +82,7 @@ public final class Verify {
             Matcher frozen = FROZEN.matcher(name);
             if (frozen.matches()) {
                 try {
-                    byte[] bytes =
-                            Files.readAllBytes(folder.path().resolve("spec").resolve(name));
+                    byte[] bytes = Folder.read(folder.path().resolve("spec").resolve(name));
                     if (!Chain.hash(bytes).startsWith(frozen.group(2))) {
                         damages.add(new Damage("spec/" + name, 0, "it is not the sheet that was kept under this name"));
                     }

@@ -1,7 +1,11 @@
 package screedbook.report;
 
 import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonFactoryBuilder;
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.SerializableString;
+import com.fasterxml.jackson.core.io.CharacterEscapes;
+import com.fasterxml.jackson.core.io.SerializedString;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
@@ -16,9 +20,11 @@ import screedbook.entry.Shown;
 import screedbook.entry.Standing;
 import screedbook.unit.Amount;
 
-/** JSON being written in order: texts safe to look at, numbers as plain decimals, what is absent left out. */
+/** JSON being written in order: every character of a text that has no shape of its own as an escape, numbers as plain decimals, what is absent left out. */
 final class Json {
-    private static final JsonFactory FACTORY = JsonFactory.builder().build();
+    private static final JsonFactory FACTORY = ((JsonFactoryBuilder) JsonFactory.builder())
+            .characterEscapes(new Escapes())
+            .build();
 
     /** Something that writes into a generator. */
     interface Part {
@@ -60,7 +66,7 @@ final class Json {
 
     void text(String key, String text) throws IOException {
         if (text != null) {
-            out.writeStringField(key, Shown.text(text));
+            out.writeStringField(key, text);
         }
     }
 
@@ -97,7 +103,7 @@ final class Json {
     void texts(String key, List<String> texts) throws IOException {
         out.writeArrayFieldStart(key);
         for (String each : texts) {
-            out.writeString(Shown.text(each));
+            out.writeString(each);
         }
         out.writeEndArray();
     }
@@ -144,5 +150,27 @@ final class Json {
         text("text", answer.entry().text());
         text("decided_by", answer.entry().decidedBy());
         text("told_to", answer.entry().toldTo());
+    }
+
+    /** What {@link Shown} makes visible elsewhere is written as an escape here, so that the text comes back as it was. */
+    private static final class Escapes extends CharacterEscapes {
+        private static final long serialVersionUID = 1;
+        private static final int[] ASCII = ascii();
+
+        private static int[] ascii() {
+            int[] escapes = standardAsciiEscapesForJSON();
+            escapes[0x7F] = ESCAPE_STANDARD;
+            return escapes;
+        }
+
+        @Override
+        public int[] getEscapeCodesForAscii() {
+            return ASCII;
+        }
+
+        @Override
+        public SerializableString getEscapeSequence(int c) {
+            return Shown.hidden(c) ? new SerializedString(String.format("\\u%04x", c)) : null;
+        }
     }
 }

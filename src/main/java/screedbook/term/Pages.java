@@ -1,8 +1,6 @@
 package screedbook.term;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import screedbook.entry.ShiftId;
@@ -26,10 +24,6 @@ final class Pages {
     /** The page as far as the shift has come; it takes the place of an earlier one of its kind. */
     static Path soFar(Shelf shelf, ShiftId shift, OffsetDateTime now) throws IOException {
         DayPaper paper = Papers.of(shelf.shift(shift, now));
-        Path days = Files.createDirectories(shelf.folder().path().resolve("days"));
-        Path file = days.resolve(shift + ".so-far.txt");
-        Files.write(file, DayPage.text(paper).getBytes(StandardCharsets.UTF_8));
-        Files.write(days.resolve(shift + ".so-far.csv"), DayCsv.text(paper).getBytes(StandardCharsets.UTF_8));
-        return file;
+        return shelf.folder().savePageSoFar(shift, DayPage.text(paper), DayCsv.text(paper));
     }
 }

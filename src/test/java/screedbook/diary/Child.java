@@ -9,6 +9,7 @@ import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
@@ -23,7 +24,22 @@ final class Child implements AutoCloseable {
 
     /** Starts one of the programs below, with its arguments. */
     Child(String... arguments) throws IOException {
-        List<String> command = new ArrayList<>(List.of(
+        this(List.of(), arguments);
+    }
+
+    /** Starts one without root's right to pass over permissions; takes root, or is an ordinary user's anyway. */
+    static Child ordinary(String... arguments) throws IOException {
+        boolean root = "root".equals(System.getProperty("user.name"));
+        return new Child(
+                root
+                        ? List.of("setpriv", "--bounding-set=-dac_override,-dac_read_search,-fowner", "--inh-caps=-all")
+                        : List.of(),
+                arguments);
+    }
+
+    private Child(List<String> before, String... arguments) throws IOException {
+        List<String> command = new ArrayList<>(before);
+        command.addAll(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-XX:TieredStopAtLevel=1",
                 "-XX:+UseSerialGC",
@@ -89,6 +105,10 @@ final class Child implements AutoCloseable {
             narrow(folder);
         } else if (arguments[0].equals("book")) {
             book(folder, arguments[2].equals("forced"));
+        } else if (arguments[0].equals("sitting")) {
+            sitting(folder);
+        } else if (arguments[0].equals("look")) {
+            look(folder);
         } else {
             write(folder);
         }
@@ -139,6 +159,34 @@ final class Child implements AutoCloseable {
         }
         print("refused " + saved.refused().get().said());
         book.close();
+    }
+
+    /** A shift that is opened, closed, written behind the close, and looked at. */
+    private static void sitting(Path job) {
+        try (Book book = Shifts.open(job, Shifts.THIRD, "paver")) {
+            Shifts.saved(book, Shifts.opening(), Shifts.ticket(1));
+        }
+        try (Book book = Shifts.open(job, Shifts.THIRD, "paver")) {
+            print(Shifts.saved(book, Shifts.ticket(2), Shifts.closing()).seal().isPresent() ? "sealed" : "open");
+        }
+        try (Book book = Shifts.open(job, Shifts.THIRD, "paver")) {
+            print(Shifts.saved(book, Shifts.note("late")).receipts().get(0).file());
+        }
+        print("as written: " + Verify.of(JobFolder.at(job)).sound());
+        try {
+            Files.write(job.resolve("diary/2026-06-03-day.paver.jsonl"), new byte[] {'x'}, StandardOpenOption.APPEND);
+            print("written");
+        } catch (IOException e) {
+            print(e.getClass().getSimpleName());
+        }
+    }
+
+    /** A job that may only be looked at: what opening says, and how many entries are seen. */
+    private static void look(Path job) {
+        Opened opened = JobFolder.at(job).open(Shifts.THIRD, "paver", "harrow-bend", "RK", Shifts.NOON);
+        print(opened instanceof Opened.No no ? no.refused().said() : opened.toString());
+        print("entries " + JobFolder.at(job).shift(Shifts.THIRD).day().all().size());
+        print("as written: " + Verify.of(JobFolder.at(job)).sound());
     }
 
     /** Lowers the largest file size this process may write to every byte of a line in turn (setrlimit(2)). */

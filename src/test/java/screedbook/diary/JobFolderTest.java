@@ -454,4 +454,24 @@ class JobFolderTest {
         assertThat(read.day().every(screedbook.entry.Ticket.class)).hasSize(2);
         assertThat(read.day().uncounted()).hasSize(2);
     }
+
+    @Test
+    void aJobFileThatIsNoneForItsSizeIsNotReadIntoMemory() throws IOException {
+        try (java.io.RandomAccessFile file =
+                new java.io.RandomAccessFile(job.resolve("job.json").toFile(), "rw")) {
+            file.setLength(8L * 1024 * 1024 * 1024);
+        }
+        assertThat(JobFolder.at(job).job().troubles())
+                .extracting(Trouble::said)
+                .containsExactly("it cannot be read: it is larger than 1 MiB, which no such file is");
+    }
+
+    /** A page that is there and cannot be read is somebody's; the next one takes another name or none. */
+    @Test
+    void aPageThatCannotBeReadIsNotReplaced() throws IOException {
+        JobFolder folder = JobFolder.at(job);
+        Files.createDirectories(job.resolve("days/2026-06-03-day.txt/inside"));
+        assertThatThrownBy(() -> folder.savePage(Shifts.THIRD, "page", "csv")).isInstanceOf(IOException.class);
+        assertThat(job.resolve("days/2026-06-03-day.csv")).doesNotExist();
+    }
 }
