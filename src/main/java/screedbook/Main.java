@@ -20,6 +20,8 @@ public final class Main {
             "sheets",
             "season",
             "find",
+            "archive",
+            "schemas",
             "-h",
             "--help",
             "-V",

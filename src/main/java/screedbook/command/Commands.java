@@ -64,7 +64,9 @@ import screedbook.entry.Shown;
             LimitsCommand.class,
             SheetsCommand.class,
             SeasonCommand.class,
-            FindCommand.class
+            FindCommand.class,
+            ArchiveCommand.class,
+            SchemasCommand.class
         })
 public final class Commands {
     private final Clock clock;

@@ -1,5 +1,8 @@
 package screedbook.diary;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -7,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import screedbook.entry.Aside;
 import screedbook.entry.Field;
@@ -26,7 +30,32 @@ public final class Schemas {
     private static final List<String> ALWAYS =
             List.of("n", "kind", "job", "shift", "book", "keyed", "who", "source", "prev");
 
+    /** What the program prints as JSON. */
+    private static final List<String> RESULTS = List.of("day", "findings", "limits", "season", "verify");
+
     private Schemas() {}
+
+    /** The names of all that are shipped: a kind's for its line, then those of what is printed. */
+    public static List<String> names() {
+        List<String> names = new ArrayList<>();
+        for (Kind kind : Kind.values()) {
+            names.add(kind.word());
+        }
+        names.addAll(RESULTS);
+        return List.copyOf(names);
+    }
+
+    /** The text of a shipped schema; empty when there is none of the name. */
+    public static Optional<byte[]> shipped(String name) {
+        if (!names().contains(name)) {
+            return Optional.empty();
+        }
+        try (InputStream in = Schemas.class.getResourceAsStream("/schema/" + name + ".json")) {
+            return Optional.of(in.readAllBytes());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
 
     /** The schema's text, two blanks to a step, with LF at its end. */
     public static String of(Kind kind) {

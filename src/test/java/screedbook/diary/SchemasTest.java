@@ -42,10 +42,18 @@ class SchemasTest {
         try (Stream<Path> files = Files.list(SHIPPED)) {
             assertThat(files.map(file -> file.getFileName().toString()))
                     .containsExactlyInAnyOrderElementsOf(Stream.concat(
-                                    Stream.of("day.json", "findings.json", "limits.json", "verify.json"),
+                                    Stream.of("day.json", "findings.json", "limits.json", "season.json", "verify.json"),
                                     Stream.of(Kind.values()).map(kind -> kind.word() + ".json"))
                             .toList());
         }
+    }
+
+    @Test
+    void everySchemaIsGivenByItsName() throws IOException {
+        for (String name : Schemas.names()) {
+            assertThat(Schemas.shipped(name)).hasValue(Files.readAllBytes(SHIPPED.resolve(name + ".json")));
+        }
+        assertThat(Schemas.shipped("../job/job")).isEmpty();
     }
 
     @ParameterizedTest
