@@ -17,7 +17,8 @@ public final class Rules {
                     NumberRules.ALL,
                     WeightRules.ALL,
                     TicketRules.ALL,
-                    HeatRules.ALL)
+                    HeatRules.ALL,
+                    DueRules.ALL)
             .flatMap(List::stream)
             .toList();
 

@@ -127,7 +127,9 @@ final class SheetForms {
         for (Field field : Fields.of(built.getClass())) {
             Object value = field.get(built);
             if (value instanceof List<?> list && Sheet.nested(field)) {
-                words.add(list.size() + " " + field.label());
+                if (!list.isEmpty()) {
+                    words.add(list.size() + " " + field.label());
+                }
             } else if (value != null) {
                 words.add(Told.value(value));
             }

@@ -156,7 +156,7 @@ final class ShiftView {
             frame.pen().put(x, y, "│", Style.RULE);
         }
         int y = frame.top();
-        for (Side line : sideLines(model)) {
+        for (Side line : sideLines(model, frame.rows())) {
             if (y < frame.bottom()) {
                 frame.pen().put(x + 2, y++, Frame.cut(line.text(), SIDE - 1), line.style());
             }
@@ -165,40 +165,55 @@ final class ShiftView {
 
     private record Side(String text, Style style) {}
 
-    private static List<Side> sideLines(Model model) {
-        List<Side> lines = new ArrayList<>();
-        Echo.side(model.shift()).forEach(t -> lines.add(new Side(t, Style.STRONG)));
-        lines.add(new Side("", Style.PLAIN));
-        if (model.shift().closed()) {
-            lines.add(new Side("closed: late lines", Style.ALERT));
-            lines.add(new Side("go behind the close", Style.PLAIN));
-        } else {
-            lines.add(new Side("due", Style.PLAIN));
-            model.shift().totals().dues().forEach(due -> due(due, lines));
-        }
-        lines.add(new Side("", Style.PLAIN));
-        lines.add(new Side("to answer", Style.PLAIN));
+    private static List<Side> sideLines(Model model, int rows) {
+        List<Side> above = new ArrayList<>();
+        Echo.side(model.shift()).forEach(t -> above.add(new Side(t, Style.STRONG)));
+        above.add(new Side("", Style.PLAIN));
+        List<Side> below = new ArrayList<>();
+        below.add(new Side("", Style.PLAIN));
+        below.add(new Side("to answer", Style.PLAIN));
         Map<Sort, Integer> open = model.shift().seen().open();
-        open.forEach((sort, count) -> lines.add(
+        open.forEach((sort, count) -> below.add(
                 new Side("  " + count + " " + sort.text(), sort == Sort.OUTSIDE ? Style.MARK : Style.LOOK_AGAIN)));
         if (open.isEmpty()) {
-            lines.add(new Side(" nothing", Style.PLAIN));
+            below.add(new Side(" nothing", Style.PLAIN));
         }
-        state(model, lines);
+        state(model, below);
+        List<Side> lines = new ArrayList<>(above);
+        lines.addAll(awaited(model.shift(), rows - above.size() - below.size()));
+        lines.addAll(below);
+        return lines;
+    }
+
+    /** What is due, the most urgent first; what finds no room is counted. */
+    private static List<Side> awaited(Shift shift, int rows) {
+        if (shift.closed()) {
+            return List.of(new Side("closed: late lines", Style.ALERT), new Side("go behind the close", Style.PLAIN));
+        }
+        List<Due> dues =
+                shift.totals().dues().stream().sorted(Due.MOST_URGENT_FIRST).toList();
+        List<Side> lines = new ArrayList<>(List.of(new Side("due", Style.PLAIN)));
+        for (int i = 0; i < dues.size(); i++) {
+            List<Side> told = due(dues.get(i));
+            int more = dues.size() - i;
+            if (lines.size() + told.size() + (more > 1 ? 1 : 0) > rows && i > 0) {
+                lines.add(new Side(" +" + more + " more", Style.PLAIN));
+                break;
+            }
+            lines.addAll(told);
+        }
         return lines;
     }
 
     /** In one line where it fits, else the hour or count under the name. */
-    private static void due(Due due, List<Side> lines) {
+    private static List<Side> due(Due due) {
         Style style = due.now() ? Style.DUE : Style.PLAIN;
         String what = due.what().replace("surface temperature", "surface");
-        String text = " " + what + " " + due.when();
-        if (text.length() < SIDE) {
-            lines.add(new Side(text, style));
-        } else {
-            lines.add(new Side(" " + what, Style.PLAIN));
-            lines.add(new Side("   " + due.when(), style));
-        }
+        String when = due.now() && !due.missed().isEmpty() ? due.when() + ", over" : due.when();
+        String text = " " + what + " " + when;
+        return text.length() < SIDE
+                ? List.of(new Side(text, style))
+                : List.of(new Side(" " + what, Style.PLAIN), new Side("   " + when, style));
     }
 
     private static void state(Model model, List<Side> lines) {

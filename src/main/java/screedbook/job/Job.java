@@ -128,7 +128,20 @@ public record Job(
             @Blank(value = "mix", pick = Blank.Pick.MIX, due = Blank.Due.ALWAYS)
             String mix,
 
-            @Blank("base") screedbook.entry.Surface.Base base) {}
+            @Blank("base") screedbook.entry.Surface.Base base,
+
+            @Blank(value = "thickness varies", help = "yes for leveling: then no thickness is judged")
+            YesNo varies) {
+        /** Of one thickness throughout. */
+        public Lift(Integer number, Layer layer, Amount thickness, String mix, screedbook.entry.Surface.Base base) {
+            this(number, layer, thickness, mix, base, null);
+        }
+
+        /** Whether it levels, so that a thickness at one place says nothing. */
+        public boolean levels() {
+            return varies == YesNo.YES;
+        }
+    }
 
     /** Whether traffic will ride on it. */
     public enum Layer implements Word {
@@ -421,7 +434,47 @@ public record Job(
 
             @Blank(value = "tack samples a job") Integer tackSamples,
             @Blank(value = "gross and tare keyed") YesNo grossAndTare,
-            @Blank(value = "source of these") String source) {}
+            @Blank(value = "source of these") String source,
+
+            @Blank(value = "other checks", help = "what else the contract wants, and how often")
+            List<Wanted> others,
+
+            @Blank(
+                    value = "compacted thickness within",
+                    measure = Measure.DEPTH,
+                    help = "of the planned one, more or less; no limit where nothing stands")
+            Amount depthWithin,
+
+            @Blank(value = "spread rate paid up to", measure = Measure.PERCENT, help = "of the planned one")
+            Amount paidUpTo) {
+        /** Without what is asked beside the usual checks. */
+        public Checks(
+                Integer firstLoads,
+                Integer thenOneIn,
+                HeatWhere heatWhere,
+                Amount surfaceEvery,
+                Amount weatherEvery,
+                Amount loadAge,
+                Amount yieldEvery,
+                Integer tackSamples,
+                YesNo grossAndTare,
+                String source) {
+            this(
+                    firstLoads,
+                    thenOneIn,
+                    heatWhere,
+                    surfaceEvery,
+                    weatherEvery,
+                    loadAge,
+                    yieldEvery,
+                    tackSamples,
+                    grossAndTare,
+                    source,
+                    List.of(),
+                    null,
+                    null);
+        }
+    }
 
     /** Where a due mix temperature is taken. */
     public enum HeatWhere implements Word {

@@ -160,7 +160,24 @@ public final class JobReading {
                 at(path, "pull " + pull.name() + " is " + pull.width().text() + " wide", "right greater than left");
             }
         }
+        wanted(job.checks().others());
         planning(job);
+    }
+
+    /** A check without a rhythm would never be asked for. */
+    private void wanted(List<Wanted> all) {
+        for (int i = 0; i < all.size(); i++) {
+            Wanted each = all.get(i);
+            String path = "checks.others[" + i + "]";
+            boolean counted = each.each() != null || each.of() != null;
+            if (counted && (each.each() == null || each.of() == null)) {
+                at(path, path + " has each without of, or of without each", "both: each 200 of tons");
+            } else if (counted && each.each().signum() <= 0) {
+                at(path + ".each", path + ".each is " + each.each().toPlainString(), "more than 0");
+            } else if (!counted && each.change() == null) {
+                at(path, path + " does not say how often", "each and of, or change");
+            }
+        }
     }
 
     private void planning(Job job) {

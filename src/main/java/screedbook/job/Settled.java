@@ -58,7 +58,10 @@ final class Settled {
                 c.yieldEvery(),
                 or(c.tackSamples(), 1),
                 or(c.grossAndTare(), YesNo.NO),
-                c.source());
+                c.source(),
+                list(c.others()),
+                c.depthWithin(),
+                c.paidUpTo());
     }
 
     private static <T> T or(T given, T usual) {

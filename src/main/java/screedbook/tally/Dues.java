@@ -1,9 +1,11 @@
 package screedbook.tally;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -20,6 +22,7 @@ import screedbook.entry.Surface;
 import screedbook.entry.Tack;
 import screedbook.entry.Ticket;
 import screedbook.entry.Weather;
+import screedbook.entry.Yield;
 import screedbook.job.Job;
 import screedbook.unit.Amount;
 import screedbook.unit.Measure;
@@ -56,6 +59,7 @@ final class Dues {
             made.spread();
             made.tackSample(shots, before);
             made.sample();
+            made.dues.addAll(Wants.of(day, job, loads, before, now));
         }
         return List.copyOf(made.dues);
     }
@@ -67,9 +71,20 @@ final class Dues {
                 : "the job's checks: " + source;
     }
 
+    /** A check that is due or not, with nothing that is counted until then. */
     private void add(String id, String what, String when, boolean due, int done, int asked, Working working) {
+        add(id, what, when, due, done, asked, working, null);
+    }
+
+    private void add(
+            String id, String what, String when, boolean due, int done, int asked, Working working, BigDecimal left) {
         String shown = day.closed() ? "shift closed" : when;
-        dues.add(new Due(id, what, shown, due && !day.closed(), done, asked, working));
+        BigDecimal share = due ? BigDecimal.ZERO : left;
+        dues.add(new Due(id, what, shown, due && !day.closed(), done, asked, working, share, List.of()));
+    }
+
+    private static BigDecimal share(BigDecimal left, BigDecimal of) {
+        return left.divide(of.max(BigDecimal.ONE), MathContext.DECIMAL32);
     }
 
     private void heat() {
@@ -112,7 +127,12 @@ final class Dues {
                 source());
         String when = until == Rhythm.NEVER ? "no more asked" : until == 0 ? "NOW" : "in " + loads(until);
         String id = mix.isEmpty() ? "temperature" : "temperature." + mix;
-        add(id, several ? "temperature " + mix : "temperature", when, until == 0, done, asked, working);
+        BigDecimal left = until == Rhythm.NEVER
+                ? null
+                : share(
+                        BigDecimal.valueOf(until),
+                        BigDecimal.valueOf(job.checks().thenOneIn()));
+        add(id, several ? "temperature " + mix : "temperature", when, until == 0, done, asked, working, left);
     }
 
     private static String loads(int count) {
@@ -136,7 +156,9 @@ final class Dues {
                 List.copyOf(put),
                 readings.stream().map(Standing::ref).toList(),
                 source());
-        add(id, what, left <= 0 ? "NOW" : "in " + left + " min", left <= 0, readings.size(), asked(minutes), working);
+        String when = left <= 0 ? "NOW" : "in " + left + " min";
+        BigDecimal share = share(BigDecimal.valueOf(left), BigDecimal.valueOf(minutes));
+        add(id, what, when, left <= 0, readings.size(), asked(minutes), working, share);
     }
 
     private int asked(long minutes) {
@@ -149,15 +171,17 @@ final class Dues {
         return (int) Math.max(1, 1 + span / minutes);
     }
 
-    /** Tons since the last note that says the spread rate was looked at. */
+    /** Tons since the last yield check, or note that says the spread rate was looked at. */
     private void spread() {
         Amount every = job.checks().yieldEvery();
         if (every == null || every.value().signum() <= 0 || every.unit() != Measure.LOAD.unit(job.system())) {
             return;
         }
-        List<Standing<Note>> checks = day.standing(Note.class).stream()
+        List<Standing<?>> checks = new ArrayList<>(day.standing(Yield.class));
+        day.standing(Note.class).stream()
                 .filter(n -> tagged(n.entry(), "spread rate") || tagged(n.entry(), "yield"))
-                .toList();
+                .forEach(checks::add);
+        checks.sort(Comparator.comparing(c -> c.order().toInstant()));
         OffsetDateTime last =
                 checks.isEmpty() ? null : checks.get(checks.size() - 1).order();
         Amount zero = new Amount(BigDecimal.ZERO, every.unit());
@@ -169,9 +193,9 @@ final class Dues {
         Amount rest = every.minus(since);
         boolean due = rest.value().signum() <= 0;
         Working working = new Working(
-                "once in " + every.text() + " placed, counted from the last note tagged spread rate",
+                "once in " + every.text() + " placed, counted from the last yield check or note tagged spread rate",
                 List.of("placed since " + since.text(), "placed in this shift " + all.text()),
-                checks.stream().map(Standing::ref).toList(),
+                checks.stream().<Ref>map(Standing::ref).toList(),
                 source());
         int asked = all.value().divideToIntegralValue(every.value()).intValue();
         add(
@@ -181,7 +205,8 @@ final class Dues {
                 due,
                 checks.size(),
                 asked,
-                working);
+                working,
+                share(rest.value(), every.value()));
     }
 
     private static boolean tagged(Note note, String tag) {

@@ -80,6 +80,7 @@ class RulesTest {
         times();
         record();
         RoadCases.add();
+        DueCases.add();
     }
 
     private static void heat() {

@@ -1,0 +1,259 @@
+package screedbook.tally;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import screedbook.entry.Kind;
+import screedbook.entry.YesNo;
+import screedbook.job.Job;
+import screedbook.job.Wanted;
+import screedbook.job.Wanted.Change;
+import screedbook.job.Wanted.Count;
+
+/** The job's own checks come due by what is counted, and what the work went on without is named. */
+class WantsTest {
+    private static Wanted row(Kind kind, Integer first, String each, Count of) {
+        return new Wanted(kind, null, first, new BigDecimal(each), of, null, null, null, "clause 7");
+    }
+
+    private static Job job(Wanted... rows) {
+        Job.Checks c = Jobs.usChecks();
+        return Jobs.with(new Job.Checks(
+                c.firstLoads(),
+                c.thenOneIn(),
+                c.heatWhere(),
+                c.surfaceEvery(),
+                c.weatherEvery(),
+                c.loadAge(),
+                c.yieldEvery(),
+                c.tackSamples(),
+                c.grossAndTare(),
+                c.source(),
+                List.of(rows),
+                null,
+                null));
+    }
+
+    private static Due due(Shift shift, String now, Wanted row) {
+        return due(shift, now, row, ToDate.NONE);
+    }
+
+    private static Due due(Shift shift, String now, Wanted row, ToDate before) {
+        List<Due> dues =
+                Totals.of(shift.read(), job(row), before, shift.at(now)).dues();
+        return dues.get(dues.size() - 1);
+    }
+
+    private static Shift loads(int from, int to) {
+        return loads(Shift.day(), from, to);
+    }
+
+    /** A load of 20.00 T every 10 minutes from 08:00. */
+    private static Shift loads(Shift shift, int from, int to) {
+        for (int i = from; i <= to; i++) {
+            shift.ticket(
+                    String.format("%02d:%02d", 8 + (i - 1) / 6, (i - 1) % 6 * 10), "" + i, "20.00", "mix", "12.5-70A");
+        }
+        return shift;
+    }
+
+    private static Shift checked(Shift shift, String clock) {
+        return shift.key(Kind.YIELD, clock, "from_sta", "10+00", "to_sta", "12+00");
+    }
+
+    /** Florida DOT training on spread rates, slide 24: at least once in 200 tons. Ten loads of 20 T are 200 T. */
+    @Test
+    void aYieldCheckComesDueWithTheTonsThatWerePlaced() {
+        Wanted each200 = row(Kind.YIELD, null, "200", Count.TONS);
+
+        Due soon = due(loads(1, 6), "09:00", each200);
+        assertThat(soon.when()).isEqualTo("in 80 T");
+        assertThat(soon.now()).isFalse();
+        assertThat(soon.what()).isEqualTo("yield check");
+
+        Due due = due(loads(1, 10), "09:35", each200);
+        assertThat(due.when()).isEqualTo("NOW");
+        assertThat(due.missed()).isEmpty();
+        assertThat(due.asked()).isEqualTo(1);
+
+        Due done = due(checked(loads(1, 10), "09:38"), "09:40", each200);
+        assertThat(done.when()).isEqualTo("in 200 T");
+        assertThat(done.done()).isEqualTo(1);
+        assertThat(done.asked()).isEqualTo(1);
+    }
+
+    @Test
+    void whenTheNextLoadComesWithoutItItIsOver() {
+        Wanted each200 = row(Kind.YIELD, null, "200", Count.TONS);
+
+        Due over = due(loads(1, 11), "09:50", each200);
+        assertThat(over.missed()).hasSize(1);
+        assertThat(over.missed().get(0).seen()).isEqualTo("no yield check in 200 T");
+        assertThat(over.missed().get(0).wanted()).isEqualTo("once in 200 T");
+        assertThat(over.missed().get(0).source()).isEqualTo("clause 7");
+        assertThat(over.missed().get(0).of().n()).isEqualTo(11);
+        assertThat(over.asked()).isEqualTo(1);
+        assertThat(over.done()).isZero();
+    }
+
+    /** 500 T in all: 200 and 400 were due; the first was made, the second never was. */
+    @Test
+    void whatWasMadeAndWhatWasNotIsCounted() {
+        Wanted each200 = row(Kind.YIELD, null, "200", Count.TONS);
+        Shift shift = checked(loads(1, 9), "09:25");
+        Due due = due(loads(shift, 10, 25), "12:10", each200);
+        assertThat(due.asked()).isEqualTo(2);
+        assertThat(due.done()).isEqualTo(1);
+        assertThat(due.missed()).hasSize(1);
+        assertThat(due.when()).isEqualTo("in 100 T");
+    }
+
+    /** Florida DOT training on spread rates: at the start of the day, then once in 200 tons. */
+    @Test
+    void theFirstLoadMayHaveATurnOfItsOwn() {
+        Wanted start = row(Kind.YIELD, 1, "200", Count.TONS);
+        assertThat(due(Shift.day(), "07:30", start).when()).isEqualTo("with the next");
+        assertThat(due(loads(1, 1), "08:05", start).when()).isEqualTo("NOW");
+        assertThat(due(checked(loads(1, 1), "08:08"), "08:09", start).when()).isEqualTo("in 200 T");
+        assertThat(due(loads(1, 2), "08:15", start).missed()).hasSize(1);
+    }
+
+    /** First five loads, then one in five, at the plant too: Florida DOT 330-6.3. The rhythm of the usual check. */
+    @Test
+    void aBlankOfTheTicketIsDueInTheRhythmOfTheUsualTemperature() {
+        Wanted plant =
+                new Wanted(Kind.TICKET, "plant", 5, new BigDecimal("5"), Count.LOADS, null, YesNo.YES, null, null);
+        Shift shift = Shift.day();
+        for (int i = 1; i <= 13; i++) {
+            boolean read = List.of(1, 2, 4, 5, 7, 10).contains(i);
+            String clock = String.format("%02d:%02d", 8 + i / 12, i % 12 * 5);
+            shift.ticket(clock, "" + i, "20.00", "mix", "12.5-70A", read ? "plant_degF" : "truck", read ? "300" : "T1");
+        }
+        Due due = due(shift, "09:30", plant);
+        assertThat(due.asked()).isEqualTo(6);
+        assertThat(due.done()).isEqualTo(5);
+        assertThat(due.when()).isEqualTo("in 1 load");
+        assertThat(due.missed()).extracting(m -> m.of().n()).containsExactly(3);
+        assertThat(due.id()).isEqualTo("ticket.plant.12.5-70A");
+    }
+
+    @Test
+    void shotsAndShiftsAndMinutesAreCountedToo() {
+        Wanted third = row(Kind.NOTE, null, "3", Count.SHOTS);
+        Shift shots = Shift.day();
+        for (int i = 0; i < 3; i++) {
+            shots.key(Kind.TACK, "08:0" + i, "surface", "milled", "from_sta", "10+00", "to_sta", "12+00");
+        }
+        assertThat(due(shots, "08:30", third).when()).isEqualTo("NOW");
+
+        Wanted twice = new Wanted(Kind.TACK, "sample", null, BigDecimal.ONE, Count.SHIFTS, 2, null, null, null);
+        Shift one = loads(1, 3).key(Kind.TACK, "08:40", "surface", "new", "sample", "S1");
+        assertThat(due(one, "09:00", twice).when()).isEqualTo("NOW, 1 of 2");
+        Shift closed = one.key(Kind.CLOSING, "18:00");
+        assertThat(due(closed, "18:00", twice).missed()).hasSize(1);
+        assertThat(due(closed, "18:00", twice).missed().get(0).seen())
+                .isEqualTo("no tack sample in this shift, 1 of 2");
+
+        Wanted hourly = row(Kind.MAT, null, "60", Count.MINUTES);
+        Shift mat = loads(1, 2).key(Kind.MAT, "08:20");
+        assertThat(due(mat, "08:50", hourly).when()).isEqualTo("in 30 min");
+        assertThat(due(loads(mat, 3, 7), "09:25", hourly).missed()).isEmpty();
+        assertThat(due(mat, "09:25", hourly).when()).isEqualTo("NOW");
+        loads(mat, 9, 11);
+        assertThat(due(mat, "09:45", hourly).missed()).hasSize(1);
+    }
+
+    /** 480 T of a sublot of 500 came in the shift before: the next 20 T fill it. */
+    @Test
+    void aSublotGoesOnFromTheShiftBefore() {
+        Job base = job(row(Kind.GAUGE, null, "1", Count.SUBLOTS));
+        Job.Lots lots = new Job.Lots(
+                ton("2000"), ton("500"), null, Job.Overnight.CARRY, null, null, null, null, null, List.of());
+        Job job = withLots(base, lots);
+        ToDate before = new ToDate(
+                java.util.Map.of(),
+                java.util.Map.of(),
+                0,
+                List.of(),
+                0,
+                java.util.Map.of("12.5-70A", List.of(ton("480"))),
+                List.of(),
+                List.of());
+        List<Due> dues = Totals.of(loads(1, 1).read(), job, before, Shift.day().at("08:05"))
+                .dues();
+        Due last = dues.get(dues.size() - 1);
+        assertThat(last.when()).isEqualTo("NOW");
+        assertThat(last.what()).isEqualTo("density");
+    }
+
+    private static screedbook.unit.Amount ton(String tons) {
+        return screedbook.unit.Amount.of(tons, screedbook.unit.Unit.SHORT_TON);
+    }
+
+    private static Job withLots(Job j, Job.Lots lots) {
+        return new Job(
+                j.id(),
+                j.name(),
+                j.contract(),
+                j.owner(),
+                j.contractor(),
+                j.place(),
+                j.zone(),
+                j.units(),
+                j.stationing(),
+                j.laneLines(),
+                j.lifts(),
+                j.pulls(),
+                j.mixes(),
+                j.plants(),
+                j.trucks(),
+                j.pavers(),
+                j.products(),
+                j.distributors(),
+                j.tackTargets(),
+                j.thermal(),
+                j.night(),
+                lots,
+                j.checks(),
+                j.sheet(),
+                j.people(),
+                j.instruments(),
+                j.planning());
+    }
+
+    /** Weather is written down at each change: University of Delaware, T2 Center, on inspectors' diaries (2020). */
+    @Test
+    void aChangeAsksOnce() {
+        Wanted wet = new Wanted(Kind.SURFACE, null, null, null, null, null, null, Change.WEATHER, "diary rule");
+        Shift dry = loads(1, 1).key(Kind.WEATHER, "08:05", "precipitation", "none", "road", "dry");
+        assertThat(due(dry, "08:06", wet).when()).isEqualTo("at a change");
+        Shift rain = dry.key(Kind.WEATHER, "08:30", "precipitation", "rain", "road", "damp");
+        Due due = due(rain, "08:31", wet);
+        assertThat(due.when()).isEqualTo("NOW: rain, road damp");
+        assertThat(due.asked()).isEqualTo(1);
+        Due over = due(loads(rain, 5, 6), "08:55", wet);
+        assertThat(over.missed()).hasSize(1);
+        assertThat(over.missed().get(0).seen()).isEqualTo("no surface after rain, road damp");
+        Due read = due(rain.key(Kind.SURFACE, "08:45", "surface_degF", "60"), "08:55", wet);
+        assertThat(read.done()).isEqualTo(1);
+    }
+
+    @Test
+    void theMostUrgentComesFirstAndWhatIsOverBeforeIt() {
+        List<Due> dues = Stream.of(
+                        due("a", "in 90 min", false, new BigDecimal("0.75")),
+                        due("b", "NOW", true, BigDecimal.ZERO),
+                        due("c", "in 1 load", false, new BigDecimal("0.2")),
+                        due("d", "not yet", false, null))
+                .sorted(Due.MOST_URGENT_FIRST)
+                .toList();
+        assertThat(dues).extracting(Due::id).containsExactly("b", "c", "a", "d");
+    }
+
+    private static Due due(String id, String when, boolean now, BigDecimal left) {
+        return new Due(id, id, when, now, 0, 0, null, left, List.of());
+    }
+}
