@@ -30,8 +30,7 @@ public final class MatDensity {
 
     /** A gauge's density, in hundredths of another one of the same unit, which is above 0. */
     public static Amount percentOf(Amount density, Amount of) {
-        return new Amount(
-                HUNDRED.multiply(density.value()).divide(of.value(), MathContext.DECIMAL64), Unit.PERCENT);
+        return new Amount(HUNDRED.multiply(density.value()).divide(of.value(), MathContext.DECIMAL64), Unit.PERCENT);
     }
 
     /**

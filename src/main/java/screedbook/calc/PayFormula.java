@@ -77,7 +77,8 @@ public enum PayFormula {
                 .multiply(lot.percent())
                 .add(new BigDecimal(base))
                 .divide(HUNDRED, 4, RoundingMode.HALF_UP);
-        String how = "(" + base + " + " + slope + " x " + lot.percent().toPlainString() + ") / 100 = " + factor.toPlainString();
+        String how = "(" + base + " + " + slope + " x " + lot.percent().toPlainString() + ") / 100 = "
+                + factor.toPlainString();
         return new Factor(Optional.of(factor), how);
     }
 
@@ -112,9 +113,8 @@ public enum PayFormula {
             return none("no test");
         }
         BigDecimal target = new BigDecimal(lot.coarse() ? "94.50" : "93.00");
-        BigDecimal sum = lot.values().stream()
-                .map(v -> v.subtract(target).abs())
-                .reduce(BigDecimal.ZERO, BigDecimal::add);
+        BigDecimal sum =
+                lot.values().stream().map(v -> v.subtract(target).abs()).reduce(BigDecimal.ZERO, BigDecimal::add);
         BigDecimal deviation = sum.divide(BigDecimal.valueOf(lot.values().size()), 2, RoundingMode.HALF_UP);
         int column = lot.values().size() == 1 ? 2 : 3;
         String mix = lot.coarse() ? "coarse" : "fine";
@@ -123,8 +123,8 @@ public enum PayFormula {
                 .filter(r -> r.get(column).isEmpty() || deviation.compareTo(new BigDecimal(r.get(column))) <= 0)
                 .findFirst()
                 .orElseThrow();
-        String how = (column == 2 ? "one test" : "two tests") + " of a " + mix + " mix, target " + target.toPlainString()
-                + ", deviation " + deviation.toPlainString() + ": Table 334-6";
+        String how = (column == 2 ? "one test" : "two tests") + " of a " + mix + " mix, target "
+                + target.toPlainString() + ", deviation " + deviation.toPlainString() + ": Table 334-6";
         return new Factor(Optional.of(new BigDecimal(row.get(1))), how);
     }
 }

@@ -81,14 +81,18 @@ public record PercentWithin(Sample sample, Side low, Side high, Optional<BigDeci
         if (!none.isEmpty()) {
             return new PercentWithin(sample, Side.bare(low), Side.bare(high), Optional.empty(), none);
         }
-        Side below = low == null ? Side.bare(null) : side(sample, low, sample.mean().subtract(low), way, rounding);
+        Side below =
+                low == null ? Side.bare(null) : side(sample, low, sample.mean().subtract(low), way, rounding);
         Side above = high == null ? Side.bare(null) : side(sample, high, high.subtract(sample.mean()), way, rounding);
         if (off(below) || off(above)) {
-            return new PercentWithin(sample, below, above, Optional.empty(), beyond(off(below) ? below : above, sample.n()));
+            return new PercentWithin(
+                    sample, below, above, Optional.empty(), beyond(off(below) ? below : above, sample.n()));
         }
         BigDecimal percent = low == null
                 ? above.percent()
-                : high == null ? below.percent() : below.percent().add(above.percent()).subtract(HUNDRED);
+                : high == null
+                        ? below.percent()
+                        : below.percent().add(above.percent()).subtract(HUNDRED);
         return new PercentWithin(sample, below, above, Optional.of(percent), "");
     }
 
@@ -104,7 +108,8 @@ public record PercentWithin(Sample sample, Side low, Side high, Optional<BigDeci
     }
 
     private static String beyond(Side side, int n) {
-        return "Q " + side.q().setScale(2, RoundingMode.HALF_UP).toPlainString() + " lies beyond the table, whose last row for "
+        return "Q " + side.q().setScale(2, RoundingMode.HALF_UP).toPlainString()
+                + " lies beyond the table, whose last row for "
                 + n + " tests is " + QualityTable.q(100, n).toPlainString() + "; the formula behind the table gives "
                 + formula(side.q(), n).setScale(2, RoundingMode.HALF_UP).toPlainString();
     }

@@ -15,7 +15,8 @@ public record Closing(
         @Blank(
                 value = "lots end here",
                 width = 4,
-                help = "yes when no load of the job comes any more: lots that are not full are closed out, their seeds told")
+                help =
+                        "yes when no load of the job comes any more: lots that are not full are closed out, their seeds told")
         YesNo lotsEnd,
 
         @Blank(value = "remarks", width = 50) String text,

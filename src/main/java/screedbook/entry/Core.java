@@ -70,7 +70,11 @@ public record Core(Cut cut, Spot spot, Measured measured, Keeping keeping) imple
 
     /** How it is kept. */
     public record Keeping(
-            @Blank(value = "sample", pick = Blank.Pick.SAMPLE, width = 12, help = "the sample under which it goes to the laboratory")
+            @Blank(
+                    value = "sample",
+                    pick = Blank.Pick.SAMPLE,
+                    width = 12,
+                    help = "the sample under which it goes to the laboratory")
             String sample,
 
             @Blank(value = "seal no.", width = 12) String sealNumber) {}

@@ -53,7 +53,13 @@ public final class Filling {
 
     /** The lots of all shifts up to a day, as they stand after it; none where the job cuts none. */
     public static Filling of(Day day, Job job, ToDate before) {
-        return of(Laid.of(day.shift(), Loads.of(day, Measure.LOAD.unit(job.system())).loads()), day, job, before);
+        return of(
+                Laid.of(
+                        day.shift(),
+                        Loads.of(day, Measure.LOAD.unit(job.system())).loads()),
+                day,
+                job,
+                before);
     }
 
     static Filling of(List<Laid> now, Day day, Job job, ToDate before) {
@@ -78,8 +84,9 @@ public final class Filling {
     static Optional<Lotting> earlier(Job job, ToDate before, String mix) {
         Optional<Lotting> lotting = Lotting.of(job);
         lotting.ifPresent(l -> shifts(before.laid()).forEach((shift, laid) -> {
-            laid.stream().filter(each -> each.mix().equals(mix)).forEach(each -> l.add(each.placed()
-                    .value()));
+            laid.stream()
+                    .filter(each -> each.mix().equals(mix))
+                    .forEach(each -> l.add(each.placed().value()));
             l.night(closedOut(before.told(), shift).getOrDefault(mix, Set.of()));
         }));
         return lotting;
@@ -87,8 +94,8 @@ public final class Filling {
 
     private static Map<ShiftId, List<Laid>> shifts(List<Laid> laid) {
         Map<ShiftId, List<Laid>> shifts = new LinkedHashMap<>();
-        laid.forEach(each -> shifts.computeIfAbsent(each.shift(), s -> new ArrayList<>())
-                .add(each));
+        laid.forEach(each ->
+                shifts.computeIfAbsent(each.shift(), s -> new ArrayList<>()).add(each));
         return shifts;
     }
 
@@ -109,8 +116,8 @@ public final class Filling {
     }
 
     private void add(Laid load) {
-        Lotting lotting = lottings.computeIfAbsent(
-                load.mix(), m -> Lotting.of(job).orElseThrow());
+        Lotting lotting =
+                lottings.computeIfAbsent(load.mix(), m -> Lotting.of(job).orElseThrow());
         List<Lotting.Cut> cuts = lotting.add(load.placed().value());
         for (Lotting.Cut cut : cuts) {
             Where where = new Where(load.mix(), cut.lot(), cut.sublot());
@@ -126,7 +133,10 @@ public final class Filling {
             Lotting.Cut most = cuts.stream()
                     .reduce((a, b) -> size(b).compareTo(size(a)) > 0 ? b : a)
                     .orElseThrow();
-            piece(new Where(load.mix(), most.lot(), most.sublot()), load, load.placed().value());
+            piece(
+                    new Where(load.mix(), most.lot(), most.sublot()),
+                    load,
+                    load.placed().value());
         }
     }
 
@@ -162,8 +172,7 @@ public final class Filling {
         Where next = new Where(where.mix(), where.lot(), where.sublot() + 1);
         Lotting lotting = lottings.get(where.mix());
         boolean over = full.contains(where) || pieces.containsKey(next) || lotting.past(where.lot(), where.sublot());
-        return new Lot.Sublot(
-                where.sublot(), new Amount(sizes.get(where), unit), List.copyOf(pieces.get(where)), over);
+        return new Lot.Sublot(where.sublot(), new Amount(sizes.get(where), unit), List.copyOf(pieces.get(where)), over);
     }
 
     private Amount lotSize() {
@@ -198,8 +207,9 @@ public final class Filling {
     }
 
     public Optional<Lot.Sublot> sublot(String mix, int lot, int sublot) {
-        return lot(mix, lot).flatMap(l ->
-                l.sublots().stream().filter(s -> s.number() == sublot).findFirst());
+        return lot(mix, lot)
+                .flatMap(l ->
+                        l.sublots().stream().filter(s -> s.number() == sublot).findFirst());
     }
 
     /** The sublot in which the newest ton of a mix lies; of any mix where none is given. */
@@ -218,7 +228,8 @@ public final class Filling {
         BigDecimal most = BigDecimal.ZERO;
         for (Map.Entry<Where, List<Lot.Piece>> each : pieces.entrySet()) {
             for (Lot.Piece piece : each.getValue()) {
-                boolean same = piece.load().ticket().equals(ticket) && piece.load().shift().equals(shift);
+                boolean same = piece.load().ticket().equals(ticket)
+                        && piece.load().shift().equals(shift);
                 if (same && piece.tons().value().compareTo(most) > 0) {
                     best = each.getKey();
                     most = piece.tons().value();
@@ -233,7 +244,8 @@ public final class Filling {
         Where found = null;
         for (Map.Entry<Where, List<Lot.Piece>> each : pieces.entrySet()) {
             for (Lot.Piece piece : each.getValue()) {
-                boolean same = number.equals(piece.load().number()) && piece.load().shift().equals(shift);
+                boolean same = number.equals(piece.load().number())
+                        && piece.load().shift().equals(shift);
                 found = same ? each.getKey() : found;
             }
         }

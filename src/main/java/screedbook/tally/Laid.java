@@ -19,12 +19,7 @@ public record Laid(ShiftId shift, Ref ticket, String number, String mix, Amount 
         return loads.stream()
                 .filter(l -> l.laid() && l.ticket().entry().paper().mix() != null)
                 .map(l -> new Laid(
-                        shift,
-                        l.ticket().ref(),
-                        l.ticket().entry().paper().number(),
-                        l.mix(),
-                        l.placed(),
-                        l.shares()))
+                        shift, l.ticket().ref(), l.ticket().entry().paper().number(), l.mix(), l.placed(), l.shares()))
                 .toList();
     }
 

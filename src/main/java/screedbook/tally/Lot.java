@@ -73,8 +73,8 @@ public record Lot(String mix, int number, Amount size, List<Sublot> sublots, boo
 
     /** Which loads, and where they lie. */
     static String loads(List<Piece> pieces) {
-        List<String> names = new ArrayList<>(new LinkedHashSet<>(
-                pieces.stream().map(p -> p.load().name()).toList()));
+        List<String> names = new ArrayList<>(
+                new LinkedHashSet<>(pieces.stream().map(p -> p.load().name()).toList()));
         String first = names.get(0);
         String last = names.get(names.size() - 1).replaceFirst("^ticket ", "");
         String which = names.size() == 1 ? first : names.size() + " loads, " + first + " to " + last;

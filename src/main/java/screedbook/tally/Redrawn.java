@@ -24,7 +24,8 @@ public record Redrawn(Standing<Draw> closed, int places, List<String> differs) {
     /** The lots whose seed a shift tells. */
     public static List<Redrawn> of(Day day, ToDate before) {
         List<Draw> all = Stream.concat(
-                        before.draws().stream(), day.standing(Draw.class).stream().map(Standing::entry))
+                        before.draws().stream(),
+                        day.standing(Draw.class).stream().map(Standing::entry))
                 .toList();
         return day.standing(Draw.class).stream()
                 .filter(s -> s.entry().step() == Draw.Step.CLOSED && s.entry().seed() != null)
@@ -80,7 +81,13 @@ public record Redrawn(Standing<Draw> closed, int places, List<String> differs) {
             }
             int number = tried.what() == Draw.What.TON ? ++tons : ++offsets;
             BigDecimal fraction = RandomNumber.fraction(
-                    seed, told.mix(), told.lot(), reached.sublot(), reached.nth(), tried.what().word(), number);
+                    seed,
+                    told.mix(),
+                    told.lot(),
+                    reached.sublot(),
+                    reached.nth(),
+                    tried.what().word(),
+                    number);
             boolean same = Objects.equals(tried.number(), number)
                     && tried.fraction() != null
                     && tried.fraction().compareTo(fraction) == 0;
@@ -94,14 +101,17 @@ public record Redrawn(Standing<Draw> closed, int places, List<String> differs) {
     }
 
     /** The last ton number is the one that was used. */
-    private static void ton(
-            Draw.Reached reached, BigDecimal fraction, Amount size, String name, List<String> differs) {
-        if (fraction == null || size == null || reached.into() == null || reached.into().unit() != size.unit()) {
+    private static void ton(Draw.Reached reached, BigDecimal fraction, Amount size, String name, List<String> differs) {
+        if (fraction == null
+                || size == null
+                || reached.into() == null
+                || reached.into().unit() != size.unit()) {
             return;
         }
         BigDecimal into = fraction.multiply(size.value()).setScale(Measure.LOAD.decimals(), RoundingMode.DOWN);
         if (into.compareTo(reached.into().value()) != 0) {
-            differs.add(name + " lies " + into + " into the sublot, told " + reached.into().text());
+            differs.add(name + " lies " + into + " into the sublot, told "
+                    + reached.into().text());
         }
     }
 

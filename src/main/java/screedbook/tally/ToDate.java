@@ -56,7 +56,18 @@ public record ToDate(
     /** Figures of shifts of which nothing is told for lots and places. */
     public ToDate(
             Map<String, Amount> pay, Map<String, Integer> loads, int tackSamples, List<ShiftId> shifts, int uncounted) {
-        this(pay, loads, tackSamples, shifts, uncounted, Map.of(), List.of(), List.of(), Map.of(), List.of(), List.of());
+        this(
+                pay,
+                loads,
+                tackSamples,
+                shifts,
+                uncounted,
+                Map.of(),
+                List.of(),
+                List.of(),
+                Map.of(),
+                List.of(),
+                List.of());
     }
 
     /** These figures and another shift's, by the job that was in force in it. */

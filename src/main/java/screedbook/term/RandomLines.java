@@ -54,7 +54,8 @@ record RandomLines(List<Unwritten> lines, String said) {
     static List<Unwritten> closing(
             JobFolder folder, TakenShift shift, Closing closing, String who, OffsetDateTime now) {
         boolean end = closing.lotsEnd() == YesNo.YES;
-        return shift.job()
+        return shift
+                .job()
                 .map(job -> RandomPlaces.closing(shift.day(), job, shift.before(), folder::seed, end))
                 .orElse(List.of())
                 .stream()

@@ -21,8 +21,8 @@ class PayFormulaTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("printed")
     void aFactorIsAsItsFormulaIsPrinted(Published.Row row) {
-        PayFormula formula = PayFormula.valueOf(
-                row.text("formula").toUpperCase(Locale.ROOT).replace('-', '_'));
+        PayFormula formula =
+                PayFormula.valueOf(row.text("formula").toUpperCase(Locale.ROOT).replace('-', '_'));
         int tests = row.number("tests").intValue();
         PayFormula.Factor factor = formula.factor(
                 tests < 3 ? small(row, tests) : new PayFormula.Lot(tests(tests), row.number("value"), null));

@@ -96,7 +96,8 @@ class PercentWithinTest {
                 double x = i / 200.0;
                 assertThat(Beta.below(x, a))
                         .as("I_" + x + "(" + a + ")")
-                        .isCloseTo(org.apache.commons.math3.special.Beta.regularizedBeta(x, a, a, 1e-15), within(1e-11));
+                        .isCloseTo(
+                                org.apache.commons.math3.special.Beta.regularizedBeta(x, a, a, 1e-15), within(1e-11));
             }
         }
     }
@@ -115,7 +116,9 @@ class PercentWithinTest {
             for (int percent = 51; percent < 100; percent++) {
                 double x = beta.inverseCumulativeProbability(1 - percent / 100.0);
                 double q = (0.5 - x) * 2 * (n - 1) / Math.sqrt(n);
-                assertThat(PercentWithin.inverse(percent, n)).as(percent + " for " + n).isCloseTo(q, within(1e-7));
+                assertThat(PercentWithin.inverse(percent, n))
+                        .as(percent + " for " + n)
+                        .isCloseTo(q, within(1e-7));
             }
         }
     }
@@ -146,8 +149,8 @@ class PercentWithinTest {
     @Test
     void aLotWithALowerLimitIsWorkedAsTheExampleIsRemembered() {
         List<BigDecimal> density = values("96.60", "97.55", "99.30", "98.35");
-        PercentWithin row =
-                PercentWithin.of(density, new BigDecimal("96.3"), null, PercentWithin.Way.NEXT_HIGHER_ROW, Rounding.HALF_UP);
+        PercentWithin row = PercentWithin.of(
+                density, new BigDecimal("96.3"), null, PercentWithin.Way.NEXT_HIGHER_ROW, Rounding.HALF_UP);
         assertThat(row.sample().mean()).isEqualByComparingTo("97.95");
         assertThat(row.sample().s().setScale(2, RoundingMode.HALF_UP)).isEqualByComparingTo("1.15");
         assertThat(row.percent()).hasValue(BigDecimal.valueOf(98));
@@ -187,8 +190,8 @@ class PercentWithinTest {
                 PercentWithin.of(values("93.1", "94.0"), low, null, PercentWithin.Way.BETA, Rounding.ABSOLUTE);
         assertThat(two.percent()).isEmpty();
         assertThat(two.why()).isEqualTo("2 tests, at least 3 are needed");
-        PercentWithin alike = PercentWithin.of(
-                values("93.1", "93.10", "93.1"), low, null, PercentWithin.Way.BETA, Rounding.ABSOLUTE);
+        PercentWithin alike =
+                PercentWithin.of(values("93.1", "93.10", "93.1"), low, null, PercentWithin.Way.BETA, Rounding.ABSOLUTE);
         assertThat(alike.percent()).isEmpty();
         assertThat(alike.why()).contains("standard deviation is 0");
         PercentWithin beyond = PercentWithin.of(
@@ -204,8 +207,9 @@ class PercentWithinTest {
     @Test
     void aHigherIndexNeverGivesALowerPercent() {
         for (int n : COLUMNS) {
-            List<BigDecimal> rows =
-                    IntStream.rangeClosed(50, 100).mapToObj(p -> QualityTable.q(p, n)).toList();
+            List<BigDecimal> rows = IntStream.rangeClosed(50, 100)
+                    .mapToObj(p -> QualityTable.q(p, n))
+                    .toList();
             assertThat(rows).as("n = " + n).isSorted();
         }
     }

@@ -139,9 +139,7 @@ class FillingTest {
             Shift second = Shift.day();
             load(second, 1, "80.00");
             Filling filling = Filling.of(second.read(), job, ToDate.of(first.read(), job));
-            String expected = night == Job.Overnight.CARRY
-                    ? "1/1 100.00 over, 1/2 25.00"
-                    : "1/1 45.00 over, 1/2 80.00";
+            String expected = night == Job.Overnight.CARRY ? "1/1 100.00 over, 1/2 25.00" : "1/1 45.00 over, 1/2 80.00";
             assertThat(told(filling)).as(night.toString()).isEqualTo(expected);
         }
     }
@@ -186,9 +184,11 @@ class FillingTest {
                 }
             }
             Map<String, Integer> told = new HashMap<>();
-            filling.lots().forEach(l -> l.sublots().forEach(s -> told.put(
-                    l.number() + "/" + s.number(),
-                    s.tons().value().movePointRight(2).intValueExact())));
+            filling.lots()
+                    .forEach(l -> l.sublots()
+                            .forEach(s -> told.put(
+                                    l.number() + "/" + s.number(),
+                                    s.tons().value().movePointRight(2).intValueExact())));
             assertThat(told).as("round " + round).isEqualTo(model);
         }
     }
@@ -218,7 +218,8 @@ class FillingTest {
     }
 
     private void draw(Shift shift, Job job, ToDate before) {
-        List<Draw> owed = RandomPlaces.owed(shift.read(), job, before, s -> Optional.ofNullable(kept.get(s)), this::fresh);
+        List<Draw> owed =
+                RandomPlaces.owed(shift.read(), job, before, s -> Optional.ofNullable(kept.get(s)), this::fresh);
         owed.forEach(d -> shift.add(d, null));
     }
 
@@ -333,8 +334,7 @@ class FillingTest {
     void aSeedThatIsNotTheOneOfWhichTheHashWasToldIsNamed() {
         Shift shift = Shift.day();
         shift.add(
-                Draw.begun(
-                        MIX, 1, new Draw.Begun(RandomNumber.METHOD, RandomNumber.sha256("one"), null, null, null)),
+                Draw.begun(MIX, 1, new Draw.Begun(RandomNumber.METHOD, RandomNumber.sha256("one"), null, null, null)),
                 null);
         shift.add(Draw.closed(MIX, 1, "another"), null);
         assertThat(Redrawn.of(shift.read(), ToDate.NONE).get(0).differs())

@@ -173,15 +173,7 @@ class WantsTest {
         Job.Lots lots = new Job.Lots(
                 ton("2000"), ton("500"), null, Job.Overnight.CARRY, null, null, null, null, null, List.of());
         Job job = withLots(base, lots);
-        ToDate before = new ToDate(
-                java.util.Map.of(),
-                java.util.Map.of(),
-                0,
-                List.of(),
-                0,
-                java.util.Map.of("12.5-70A", List.of(ton("480"))),
-                List.of(),
-                List.of());
+        ToDate before = ToDate.NONE.and(loads(1, 24).read(), job);
         List<Due> dues = Totals.of(loads(1, 1).read(), job, before, Shift.day().at("08:05"))
                 .dues();
         Due last = dues.get(dues.size() - 1);
