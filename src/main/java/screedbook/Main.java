@@ -22,6 +22,8 @@ public final class Main {
             "find",
             "archive",
             "schemas",
+            "completion",
+            "man",
             "-h",
             "--help",
             "-V",

@@ -3,11 +3,18 @@ package screedbook.command;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
+import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.GeneralSecurityException;
+import java.security.MessageDigest;
 import java.time.Clock;
+import java.util.HexFormat;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
@@ -20,7 +27,7 @@ import screedbook.entry.Shown;
 @Command(
         name = "screedbook",
         customSynopsis = {
-            "screedbook [JOB] [--book NAME] [--who INITIALS] [--look night|sun|mono]",
+            "screedbook [JOB] [--book NAME] [--who INITIALS] [--look night|sun|mono] [--window]",
             "screedbook --demo",
             "screedbook COMMAND ..."
         },
@@ -32,6 +39,7 @@ import screedbook.entry.Shown;
             "  --book NAME      the book that is kept on this laptop",
             "  --who INITIALS   who is at the keyboard",
             "  --look LOOK      night, sun or mono (no colour); NO_COLOR is heeded",
+            "  --window         in a window of its own; so it is too where there is no terminal",
             "  --demo           a made-up shift to try; it is kept under target/",
             "",
             "Options:"
@@ -49,6 +57,8 @@ import screedbook.entry.Shown;
         footer = {
             "",
             "A folder that is named like a command is opened as ./NAME.",
+            "What you always want may stand in ~/.config/screedbook/screedbook.conf:",
+            "job, book, who and look, each on a line with = and its value.",
             "Limits come from the sheet chosen for the job; the contract documents, the",
             "engineer, local codes and licensed practice govern. This is not a safety plan."
         },
@@ -66,7 +76,9 @@ import screedbook.entry.Shown;
             SeasonCommand.class,
             FindCommand.class,
             ArchiveCommand.class,
-            SchemasCommand.class
+            SchemasCommand.class,
+            CompletionCommand.class,
+            ManCommand.class
         })
 public final class Commands {
     private final Clock clock;
@@ -175,7 +187,21 @@ public final class Commands {
         @Override
         public String[] getVersion() {
             String packed = Commands.class.getPackage().getImplementationVersion();
-            return new String[] {packed == null ? "screedbook, not packed" : "screedbook " + packed};
+            return new String[] {packed == null ? "screedbook, not packed" : "screedbook " + packed + build()};
+        }
+
+        /** The beginning of the SHA-256 of the packed file: two programs of one version can still differ. */
+        private static String build() {
+            try (InputStream file = Files.newInputStream(Path.of(Commands.class
+                    .getProtectionDomain()
+                    .getCodeSource()
+                    .getLocation()
+                    .toURI()))) {
+                byte[] hash = MessageDigest.getInstance("SHA-256").digest(file.readAllBytes());
+                return ", build " + HexFormat.of().formatHex(hash).substring(0, 12);
+            } catch (IOException | URISyntaxException | GeneralSecurityException unknown) {
+                return "";
+            }
         }
     }
 }

@@ -5,23 +5,26 @@ import java.nio.file.Path;
 import java.util.stream.Stream;
 import picocli.CommandLine.Parameters;
 import screedbook.diary.Jobs;
+import screedbook.diary.Preferences;
 import screedbook.shelf.Shelf;
 
 /** The folder of a job as it is typed. */
 final class JobWord {
-    @Parameters(
-            paramLabel = "JOB",
-            arity = "0..1",
-            defaultValue = ".",
-            description = "the folder of a job; without it, this folder")
-    private Path folder;
+    @Parameters(paramLabel = "JOB", arity = "0..1", description = "the folder of a job; without it, this folder")
+    private Path typed;
 
+    /** What was typed; else this folder; else, where this folder holds no job, the one of the preferences. */
     Path folder() {
-        return folder;
+        Path here = Path.of(".");
+        if (typed != null || isJob(here)) {
+            return typed == null ? here : typed;
+        }
+        return Preferences.read(System.getenv()).value("job").map(Path::of).orElse(here);
     }
 
     /** @throws Stopped when it is not the folder of a job */
     Shelf shelf() throws Stopped {
+        Path folder = folder();
         there();
         if (!isJob(folder)) {
             throw Stopped.disk(folder + " is not the folder of a job: it holds no job.json and no diary");
@@ -31,6 +34,7 @@ final class JobWord {
 
     /** @throws Stopped when there is no such folder, or it cannot be read */
     void there() throws Stopped {
+        Path folder = folder();
         if (!Files.isDirectory(folder)) {
             throw Stopped.disk("there is no folder " + folder);
         }

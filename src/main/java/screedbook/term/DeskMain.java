@@ -15,6 +15,7 @@ import screedbook.desk.Setting;
 import screedbook.desk.Step;
 import screedbook.desk.Update;
 import screedbook.desk.View;
+import screedbook.diary.Preferences;
 import screedbook.entry.Shown;
 
 /** The desk started from the command line. */
@@ -24,7 +25,7 @@ public final class DeskMain {
     /**
      * Sits down at the desk of a job.
      *
-     * @param words {@code [JOB] [--book NAME] [--who INITIALS] [--look night|sun|mono] [--demo]}
+     * @param words {@code [JOB] [--book NAME] [--who INITIALS] [--look night|sun|mono] [--window] [--demo]}
      * @param program name and version, for opening lines
      * @return 0 when it ended as usual, 2 when the words are wrong, 3 when folder or terminal cannot be used
      */
@@ -32,7 +33,9 @@ public final class DeskMain {
         PrintStream err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
         Words read;
         try {
-            read = Words.read(words);
+            Preferences preferences = Preferences.read(System.getenv());
+            preferences.troubles().forEach(each -> err.println("screedbook: " + Shown.text(each)));
+            read = Words.read(words, preferences);
         } catch (IllegalArgumentException wrong) {
             err.println("screedbook: " + Shown.text(wrong.getMessage()));
             return 2;
@@ -81,6 +84,10 @@ public final class DeskMain {
                 Msg.Struck::new,
                 Msg.Minute::new,
                 Msg.Size::new);
-        Sitting.hold(desk, hands::carryOut, hands::goodbye, clock);
+        if (words.window() || !Sitting.hasTerminal() && Window.possible()) {
+            Sitting.holdInWindow("Screedbook " + Shown.text(name), desk, hands::carryOut, hands::goodbye, clock);
+        } else {
+            Sitting.hold(desk, hands::carryOut, hands::goodbye, clock);
+        }
     }
 }

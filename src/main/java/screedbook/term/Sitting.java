@@ -55,6 +55,35 @@ public final class Sitting {
         }
     }
 
+    /**
+     * The same in a window. Its close button ends the program as usual; nothing suspends it.
+     *
+     * @throws IOException if no window can be shown
+     */
+    public static <M, G, E> void holdInWindow(
+            String title, Program<M, G, E> program, BiConsumer<E, Consumer<G>> carryOut, Runnable goodbye, Clock clock)
+            throws IOException {
+        CountDownLatch left = new CountDownLatch(1);
+        try (Window window = Window.open(title)) {
+            Painter painter = new Painter(window.terminal());
+            Loop<M, G, E> loop = new Loop<>(program, carryOut, clock, painter, () -> {}, colour(System.getenv()));
+            atShutdown(loop, left);
+            window.terminal().addResizeListener((terminal, size) -> loop.sizeMayHaveChanged());
+            try {
+                loop.run(window::nextKeys);
+            } finally {
+                goodbye.run();
+            }
+        } finally {
+            left.countDown();
+        }
+    }
+
+    /** Whether this process has a terminal to sit down at. */
+    static boolean hasTerminal() {
+        return Tty.there();
+    }
+
     static boolean colour(Map<String, String> environment) {
         return environment.getOrDefault("NO_COLOR", "").isEmpty();
     }

@@ -35,6 +35,15 @@ class Tty extends UnixTerminal {
         }
     }
 
+    /** Whether some terminal governs this process. */
+    static boolean there() {
+        try (FileInputStream device = new FileInputStream(DEVICE)) {
+            return device.getFD().valid();
+        } catch (IOException none) {
+            return false;
+        }
+    }
+
     Tty(InputStream in, OutputStream out) throws IOException {
         this(new Patience(in), new Outlet(out));
     }

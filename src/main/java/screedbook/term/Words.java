@@ -7,26 +7,40 @@ import java.util.List;
 import java.util.Locale;
 import screedbook.desk.Look;
 import screedbook.diary.JobFolder;
+import screedbook.diary.Jobs;
+import screedbook.diary.Preferences;
 
 /**
  * The words of the command line that the desk understands.
  *
  * @param who initials of the writer; empty when they are to be chosen at the desk
  */
-record Words(Path folder, String book, String who, Look look, boolean demo) {
+record Words(Path folder, String book, String who, Look look, boolean demo, boolean window) {
     /** @throws IllegalArgumentException with a sentence when a word is wrong */
     static Words read(List<String> words) {
-        Path folder = Path.of(".");
-        String book = "main";
-        String who = "";
-        Look look = Look.NIGHT;
+        return read(words, Preferences.NONE);
+    }
+
+    /**
+     * The same where somebody has preferences: they stand where nothing is typed. A preferred job is opened only where
+     * this folder holds none.
+     */
+    static Words read(List<String> words, Preferences preferences) {
+        Path here = Path.of(".");
+        Path folder =
+                Jobs.isJob(here) ? here : preferences.value("job").map(Path::of).orElse(here);
+        String book = preferences.value("book").map(Words::book).orElse("main");
+        String who = preferences.value("who").orElse("");
+        Look look = preferences.value("look").map(Words::look).orElse(Look.NIGHT);
         boolean demo = false;
+        boolean window = false;
         boolean named = false;
         Deque<String> rest = new ArrayDeque<>(words);
         while (!rest.isEmpty()) {
             String word = rest.pop();
             switch (word) {
                 case "--demo" -> demo = true;
+                case "--window" -> window = true;
                 case "--book" -> book = book(next(rest, word));
                 case "--who" -> who = next(rest, word);
                 case "--look" -> look = look(next(rest, word));
@@ -40,7 +54,7 @@ record Words(Path folder, String book, String who, Look look, boolean demo) {
                 }
             }
         }
-        return new Words(folder, book, who, look, demo);
+        return new Words(folder, book, who, look, demo, window);
     }
 
     private static String next(Deque<String> rest, String word) {
