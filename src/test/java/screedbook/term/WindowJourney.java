@@ -54,7 +54,7 @@ class WindowJourney {
         String java = JAVA.resolve("bin/java").toString();
         String jar = System.getProperty("screedbook.jar");
         assertThat(said(java, "-jar", jar, "new", "job")).contains("job.json");
-        Process desk = start(java, "-jar", jar, "job", "--who", "RK", "--window");
+        Process desk = start(java, "-jar", jar, "job", "--who", "AB", "--window");
         await(
                 "the window",
                 () -> !said("xdotool", "search", "--name", "Screedbook ").isBlank());
@@ -62,7 +62,7 @@ class WindowJourney {
 
         type("d");
         Path diary = await("the shift", this::diary);
-        type("4", "8", "2", "1", "2", "Return", "1", "1", "8", "Return", "2", "1", "period", "3", "7", "ctrl+s");
+        type("4", "8", "2", "1", "2", "Return", "1", "1", "8", "Return", "1", "Return", "2", "1", "period", "3", "7", "ctrl+s");
 
         await("the line", () -> Files.readString(diary).contains("\"net_ston\":21.37"));
         assertThat(Files.readString(diary)).contains("\"number\":\"48212\"");
