@@ -62,7 +62,9 @@ class WindowJourney {
 
         type("d");
         Path diary = await("the shift", this::diary);
-        type("4", "8", "2", "1", "2", "Return", "1", "1", "8", "Return", "1", "Return", "2", "1", "period", "3", "7", "ctrl+s");
+        type(
+                "4", "8", "2", "1", "2", "Return", "1", "1", "8", "Return", "1", "Return", "2", "1", "period", "3", "7",
+                "ctrl+s");
 
         await("the line", () -> Files.readString(diary).contains("\"net_ston\":21.37"));
         assertThat(Files.readString(diary)).contains("\"number\":\"48212\"");
