@@ -2,6 +2,7 @@ package screedbook.tally;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -11,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import screedbook.entry.Day;
 import screedbook.entry.Draw;
 import screedbook.entry.Ref;
@@ -35,6 +37,7 @@ public final class Filling {
     private final Map<String, Lotting> lottings = new TreeMap<>();
     private final Map<Where, List<Lot.Piece>> pieces = new LinkedHashMap<>();
     private final Map<Where, BigDecimal> sizes = new LinkedHashMap<>();
+    private final Map<ShiftId, List<At>> shifts = new LinkedHashMap<>();
     private final Set<Where> full = new HashSet<>();
     private final List<Lot> lots = new ArrayList<>();
 
@@ -44,6 +47,8 @@ public final class Filling {
             return "lot " + lot + " sublot " + sublot;
         }
     }
+
+    private record At(Where where, Lot.Piece piece) {}
 
     private Filling(Job job) {
         this.job = job;
@@ -145,7 +150,9 @@ public final class Filling {
     }
 
     private void piece(Where where, Laid load, BigDecimal tons) {
-        pieces.computeIfAbsent(where, w -> new ArrayList<>()).add(new Lot.Piece(load, new Amount(tons, unit)));
+        Lot.Piece piece = new Lot.Piece(load, new Amount(tons, unit));
+        pieces.computeIfAbsent(where, w -> new ArrayList<>()).add(piece);
+        shifts.computeIfAbsent(load.shift(), s -> new ArrayList<>()).add(new At(where, piece));
     }
 
     private void build(Map<String, Set<Integer>> closedOut) {
@@ -224,47 +231,40 @@ public final class Filling {
 
     /** The sublot that has the greater part of a load. */
     public Optional<Where> of(ShiftId shift, Ref ticket) {
-        Where best = null;
-        BigDecimal most = BigDecimal.ZERO;
-        for (Map.Entry<Where, List<Lot.Piece>> each : pieces.entrySet()) {
-            for (Lot.Piece piece : each.getValue()) {
-                boolean same = piece.load().ticket().equals(ticket)
-                        && piece.load().shift().equals(shift);
-                if (same && piece.tons().value().compareTo(most) > 0) {
-                    best = each.getKey();
-                    most = piece.tons().value();
-                }
-            }
-        }
-        return Optional.ofNullable(best);
+        return most(shift, p -> p.load().ticket().equals(ticket));
     }
 
-    /** The sublot of the newest load of a ticket number. */
-    public Optional<Where> ofTicket(String number, ShiftId shift) {
-        Where found = null;
-        for (Map.Entry<Where, List<Lot.Piece>> each : pieces.entrySet()) {
-            for (Lot.Piece piece : each.getValue()) {
-                boolean same = number.equals(piece.load().number())
-                        && piece.load().shift().equals(shift);
-                found = same ? each.getKey() : found;
-            }
-        }
-        return Optional.ofNullable(found);
+    /** The sublot of the load of a ticket number in a shift. */
+    Optional<Where> ofTicket(String number, ShiftId shift) {
+        return most(shift, p -> number.equals(p.load().number()));
     }
 
-    /** The sublot of the newest load that covers a place of a pull. */
-    public Optional<Where> at(String mix, String pull, Integer lift, Station place) {
+    private Optional<Where> most(ShiftId shift, Predicate<Lot.Piece> which) {
+        return shifts.getOrDefault(shift, List.of()).stream()
+                .filter(at -> which.test(at.piece()))
+                .reduce((a, b) -> b.piece().tons().compareTo(a.piece().tons()) > 0 ? b : a)
+                .map(At::where);
+    }
+
+    /** The sublot of the newest load that covers a place of a pull, laid in a shift or before it. */
+    Optional<Where> at(ShiftId shift, String mix, String pull, Integer lift, Station place) {
         BigDecimal at = road.along(place);
-        Where found = null;
-        for (Map.Entry<Where, List<Lot.Piece>> each : pieces.entrySet()) {
-            boolean of = mix == null || each.getKey().mix().equals(mix);
-            boolean covers = of
-                    && each.getValue().stream()
-                            .flatMap(p -> p.load().shares().stream())
-                            .anyMatch(s -> same(pull, s.pull()) && same(lift, s.lift()) && covers(s, at));
-            found = covers ? each.getKey() : found;
+        List<ShiftId> back = new ArrayList<>(shifts.keySet());
+        Collections.reverse(back);
+        for (ShiftId each : back) {
+            Optional<Where> found = each.compareTo(shift) > 0
+                    ? Optional.empty()
+                    : shifts.get(each).stream()
+                            .filter(a -> mix == null || a.where().mix().equals(mix))
+                            .filter(a -> a.piece().load().shares().stream()
+                                    .anyMatch(s -> same(pull, s.pull()) && same(lift, s.lift()) && covers(s, at)))
+                            .reduce((a, b) -> b)
+                            .map(At::where);
+            if (found.isPresent()) {
+                return found;
+            }
         }
-        return Optional.ofNullable(found);
+        return Optional.empty();
     }
 
     private static boolean same(Object asked, Object is) {

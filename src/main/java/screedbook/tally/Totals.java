@@ -20,6 +20,7 @@ import screedbook.unit.Measure;
  * @param road where all this was
  * @param left entries or figures that are in no total, and why
  * @param before the shifts before this one
+ * @param samples lots, samples and densities over all shifts up to this one
  */
 public record Totals(
         List<Section> sections,
@@ -31,7 +32,8 @@ public record Totals(
         List<Rhythm.Turn> turns,
         Roadwork road,
         List<Left> left,
-        ToDate before) {
+        ToDate before,
+        Samples samples) {
     /**
      * The totals of a day.
      *
@@ -56,6 +58,11 @@ public record Totals(
         sections.add(heat);
         sections.add(HaulSection.of(job, loads.loads(), before));
         sections.add(weather);
+        Samples samples = Samples.of(day, job, before);
+        LotSections lots = new LotSections(day, job, before, samples);
+        sections.add(lots.lots());
+        sections.add(lots.density());
+        sections.add(lots.samples());
         List<Due> dues = Dues.of(day, job, loads.loads(), shots, before, now);
         sections.add(checks(dues));
         sections.add(RecordSection.of(day, left));
@@ -63,7 +70,7 @@ public record Totals(
         List<Rhythm.Turn> turns = Rhythm.turns(Rhythm.placed(loads.loads()), job);
         Roadwork road = Roadwork.of(day, job, runs, before);
         return new Totals(
-                List.copyOf(sections), dues, loads.loads(), shots, tons, runs, turns, road, List.copyOf(left), before);
+                List.copyOf(sections), dues, loads.loads(), shots, tons, runs, turns, road, List.copyOf(left), before, samples);
     }
 
     private static Section checks(List<Due> dues) {

@@ -122,7 +122,8 @@ class GrowthTest {
                 new Counted<>(t.turns(), looks),
                 new Roadwork(new Counted<>(t.road().lanes(), looks)),
                 new Counted<>(t.left(), looks),
-                t.before());
+                t.before(),
+                t.samples());
         Pictured pictured = new Pictured(
                 new Counted<>(Dot.atThePaver(t.loads(), Set.of()), looks),
                 Optional.of(new BigDecimal(270)),

@@ -23,6 +23,7 @@ import screedbook.unit.Unit;
 
 /** Lots and sublots as they fill from tickets. Lots of 200 T in sublots of 100 T unless said otherwise. */
 class FillingTest {
+    private static final ShiftId SHIFT = ShiftId.of("2026-06-03-day");
     private static final String MIX = "12.5-70A";
 
     static Job job(Job.LotEnd ends, Job.Overnight night) {
@@ -125,9 +126,8 @@ class FillingTest {
     void aLotThatEndsWithTheNearestTicketCutsNoLoad() {
         Filling filling = Filling.of(five().read(), job(Job.LotEnd.NEAREST_TICKET, Job.Overnight.CARRY), ToDate.NONE);
         assertThat(told(filling)).isEqualTo("1/1 90.00 over, 1/2 90.00 over, 2/1 45.00");
-        ShiftId shift = ShiftId.of("2026-06-03-day");
-        assertThat(filling.of(shift, Ref.of("paver/3"))).hasValue(new Filling.Where(MIX, 1, 2));
-        assertThat(filling.ofTicket("104", shift)).hasValue(new Filling.Where(MIX, 2, 1));
+        assertThat(filling.of(SHIFT, Ref.of("paver/3"))).hasValue(new Filling.Where(MIX, 1, 2));
+        assertThat(filling.ofTicket("104", SHIFT)).hasValue(new Filling.Where(MIX, 2, 1));
     }
 
     @Test
@@ -147,10 +147,10 @@ class FillingTest {
     @Test
     void aPlaceOfAPullLiesInTheSublotOfTheLoadThatCoversIt() {
         Filling filling = Filling.of(five().read(), job(Job.LotEnd.NEAREST_TICKET, Job.Overnight.CARRY), ToDate.NONE);
-        assertThat(filling.at(MIX, "B", 2, Station.of("10+50"))).hasValue(new Filling.Where(MIX, 1, 1));
-        assertThat(filling.at(MIX, "B", 2, Station.of("13+50"))).hasValue(new Filling.Where(MIX, 1, 2));
-        assertThat(filling.at(MIX, "A", 2, Station.of("13+50"))).isEmpty();
-        assertThat(filling.at(MIX, "B", 2, Station.of("30+00"))).isEmpty();
+        assertThat(filling.at(SHIFT, MIX, "B", 2, Station.of("10+50"))).hasValue(new Filling.Where(MIX, 1, 1));
+        assertThat(filling.at(SHIFT, MIX, "B", 2, Station.of("13+50"))).hasValue(new Filling.Where(MIX, 1, 2));
+        assertThat(filling.at(SHIFT, MIX, "A", 2, Station.of("13+50"))).isEmpty();
+        assertThat(filling.at(SHIFT, MIX, "B", 2, Station.of("30+00"))).isEmpty();
         assertThat(filling.newest(MIX)).hasValue(new Filling.Where(MIX, 2, 1));
     }
 

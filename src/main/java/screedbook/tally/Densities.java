@@ -1,0 +1,349 @@
+package screedbook.tally;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
+import screedbook.calc.MatDensity;
+import screedbook.calc.PercentWithin;
+import screedbook.entry.Core;
+import screedbook.entry.Gauge;
+import screedbook.entry.InstrumentCheck;
+import screedbook.entry.Ref;
+import screedbook.entry.Result;
+import screedbook.entry.Standing;
+import screedbook.job.Job;
+import screedbook.unit.Amount;
+import screedbook.unit.Measure;
+import screedbook.unit.Unit;
+
+/** The densities of cores and gauge readings over all shifts up to this one. */
+public final class Densities {
+    private static final String SOURCE = "common practice, no source";
+
+    private final Job job;
+    private final SoFar soFar;
+    private final Belonging belonging;
+    private final List<Standing<Result>> results;
+    private final Gmms gmms;
+    private final Unit unit;
+    private final List<Density> all;
+
+    /**
+     * What the tests of one lot come to that were found in one way.
+     *
+     * @param tests that count, each with a percent
+     * @param kept all of them, also those that do not count or have no percent
+     */
+    public record OfLot(
+            String mix, int lot, Density.By by, List<Density> tests, List<Density> kept, PercentWithin.Sample sample) {
+        /** {@code cores} or {@code gauge readings}. */
+        public String of() {
+            return by == Density.By.CORE ? "cores" : "gauge readings";
+        }
+
+        public List<BigDecimal> values() {
+            return tests.stream().map(d -> d.percent().amount().value()).toList();
+        }
+    }
+
+    Densities(Job job, SoFar soFar, Belonging belonging, List<Standing<Result>> results) {
+        this.job = job;
+        this.soFar = soFar;
+        this.belonging = belonging;
+        this.results = results;
+        this.gmms = new Gmms(job, soFar, results);
+        this.unit = Measure.UNIT_WEIGHT.unit(job.system());
+        Map<String, List<Density>> roots = new LinkedHashMap<>();
+        soFar.all(Core.class)
+                .forEach(c -> cores(c).forEach(d -> roots.computeIfAbsent(root(c), r -> new ArrayList<>())
+                        .add(d)));
+        soFar.all(Gauge.class)
+                .forEach(g -> roots.computeIfAbsent(root(g), r -> new ArrayList<>())
+                        .add(reading(g)));
+        this.all = roots.values().stream()
+                .flatMap(tests -> counting(tests).stream())
+                .toList();
+    }
+
+    /** Every density, those that do not count or could not be worked out among them. */
+    public List<Density> all() {
+        return all;
+    }
+
+    /** By lot and by how they were found. */
+    public List<OfLot> lots() {
+        Map<List<Object>, List<Density>> groups = new LinkedHashMap<>();
+        for (Density each : all) {
+            each.where().ifPresent(w -> groups.computeIfAbsent(
+                            List.of(w.mix(), w.lot(), each.by()), k -> new ArrayList<>())
+                    .add(each));
+        }
+        List<OfLot> lots = new ArrayList<>();
+        groups.forEach((key, kept) -> {
+            List<Density> tests =
+                    kept.stream().filter(d -> d.counts() && d.percent().known()).toList();
+            if (!tests.isEmpty()) {
+                Filling.Where w = kept.get(0).where().orElseThrow();
+                PercentWithin.Sample sample = PercentWithin.Sample.of(
+                        tests.stream().map(d -> d.percent().amount().value()).toList());
+                lots.add(new OfLot(w.mix(), w.lot(), kept.get(0).by(), tests, List.copyOf(kept), sample));
+            }
+        });
+        return List.copyOf(lots);
+    }
+
+    /** A test and those that repeat it. */
+    private String root(Standing<?> each) {
+        Standing<?> root = each;
+        for (int i = 0; i < 20; i++) {
+            Ref again = again(root);
+            Standing<?> older = again == null
+                    ? null
+                    : soFar.find(root.line().shift(), again).orElse(null);
+            if (older == null || older.entry().getClass() != each.entry().getClass()) {
+                break;
+            }
+            root = older;
+        }
+        return root.line().shift() + " " + root.ref();
+    }
+
+    private static Ref again(Standing<?> each) {
+        if (each.entry() instanceof Core c) {
+            return c.cut().again();
+        }
+        return each.entry() instanceof Gauge g ? g.spot().again() : null;
+    }
+
+    /** Which of a test and its repeats counts is for the contract to say; where the job does not say it, the first does. */
+    private List<Density> counting(List<Density> tests) {
+        if (tests.size() == 1) {
+            return tests;
+        }
+        Job.Retest rule = job.lots() == null ? null : job.lots().retest();
+        List<Density> counting = new ArrayList<>();
+        for (int i = 0; i < tests.size(); i++) {
+            boolean counts = rule == Job.Retest.BOTH
+                    || (rule == Job.Retest.NEWER ? i == tests.size() - 1 : i == 0);
+            counting.add(tests.get(i).counting(true, counts));
+        }
+        return counting;
+    }
+
+    private List<Density> cores(Standing<Core> core) {
+        Core c = core.entry();
+        List<String> names = Stream.of(c.cut().core(), c.keeping().sample())
+                .filter(Objects::nonNull)
+                .toList();
+        Optional<Filling.Where> where = belonging.of(core);
+        String mix = belonging.mix(c.spot().mix(), c.spot().lift());
+        Integer lot = where.map(Filling.Where::lot).orElse(null);
+        Optional<Gmms.Gmm> gmm =
+                gmms.of(c.measured().gmm(), names, mix, lot, core.line().shift().date());
+        List<Density> found = new ArrayList<>();
+        if (c.measured().gmb() != null) {
+            found.add(core(core, core, mix, where, gravity(core, core, c.measured().gmb(), gmm)));
+        } else if (c.measured().density() != null) {
+            found.add(core(core, core, mix, where, told(core, core, c.measured().density())));
+        }
+        for (Standing<Result> each : results) {
+            Result r = each.entry();
+            if (r.sample() == null || !names.contains(r.sample()) || r.found() == null) {
+                continue;
+            }
+            if (r.what() == Result.What.GMB) {
+                found.add(core(core, each, mix, where, gravity(core, each, r.found(), gmm)));
+            } else if (r.what() == Result.What.DENSITY) {
+                found.add(core(core, each, mix, where, told(core, each, new Amount(r.found(), Unit.PERCENT))));
+            }
+        }
+        return found;
+    }
+
+    private record Worked(Reckoned percent, Working working) {}
+
+    private Worked gravity(
+            Standing<Core> core, Standing<?> from, BigDecimal gmb, Optional<Gmms.Gmm> gmm) {
+        List<String> put = new ArrayList<>();
+        put.add("Gmb " + gmb.toPlainString() + ", " + soFar.name(from));
+        gmm.ifPresent(g -> put.add(g.put()));
+        Reckoned percent = gmm.map(g -> Reckoned.of(MatDensity.percent(gmb, g.value())))
+                .orElse(Reckoned.not("no Gmm is noted"));
+        percent.seen()
+                .ifPresent(p -> put.add("voids " + MatDensity.voids(p).shown(2).text()));
+        return new Worked(percent, Figures.working("100 x Gmb / Gmm", put, refs(core, from), SOURCE));
+    }
+
+    private Worked told(Standing<Core> core, Standing<?> from, Amount percent) {
+        return new Worked(
+                Reckoned.of(percent),
+                Figures.working("as told, in percent of Gmm", List.of(soFar.name(from)), refs(core, from), SOURCE));
+    }
+
+    private List<Ref> refs(Standing<?>... entries) {
+        return Stream.of(entries)
+                .filter(soFar::here)
+                .map(Standing::ref)
+                .distinct()
+                .toList();
+    }
+
+    private static Density core(
+            Standing<Core> core, Standing<?> from, String mix, Optional<Filling.Where> where, Worked worked) {
+        String number = core.entry().cut().core();
+        return new Density(
+                core,
+                from,
+                Density.By.CORE,
+                "core " + (number == null ? core.ref() : number),
+                mix,
+                core.entry().spot().place(),
+                where,
+                worked.percent(),
+                Optional.empty(),
+                false,
+                true,
+                worked.working());
+    }
+
+    private Density reading(Standing<Gauge> gauge) {
+        Gauge g = gauge.entry();
+        Optional<Filling.Where> where = belonging.of(gauge);
+        String mix = belonging.mix(g.spot().mix(), g.spot().lift());
+        List<String> put = new ArrayList<>();
+        Reckoned mean = mean(g, put);
+        Optional<Correlation> added = correlation(gauge, mix);
+        Reckoned density = mean.then(m -> {
+            put.add(added.map(a -> "correlation " + a.amount().text() + ", " + a.from())
+                    .orElse("no correlation to this mix is noted"));
+            return Reckoned.of(added.map(a -> m.plus(a.amount())).orElse(m));
+        });
+        Optional<Gmms.Gmm> gmm = gmms.of(
+                g.reading().gmm(),
+                List.of(),
+                mix,
+                where.map(Filling.Where::lot).orElse(null),
+                gauge.line().shift().date());
+        gmm.ifPresent(m -> put.add(m.put() + ", " + MatDensity.unitWeight(m.value(), unit).shown(1).text()));
+        Reckoned percent = density.then(d -> gmm.map(
+                        m -> Reckoned.of(MatDensity.percentOf(d, MatDensity.unitWeight(m.value(), unit))))
+                .orElse(Reckoned.not("no Gmm is noted")));
+        Amount target = g.reading().target();
+        Optional<Amount> ofTarget = target == null || target.unit() != unit || target.value().signum() <= 0
+                ? Optional.empty()
+                : density.seen().map(d -> MatDensity.percentOf(d, target));
+        ofTarget.ifPresent(p -> put.add("target " + target.text() + ", " + p.shown(1).text() + " of it"));
+        return new Density(
+                gauge,
+                gauge,
+                Density.By.GAUGE,
+                "gauge " + soFar.name(gauge),
+                mix,
+                g.spot().place(),
+                where,
+                percent,
+                ofTarget,
+                false,
+                true,
+                Figures.working(
+                        "(mean of the readings + correlation) / unit weight of the Gmm x 100",
+                        put,
+                        refs(gauge),
+                        SOURCE));
+    }
+
+    private Reckoned mean(Gauge g, List<String> put) {
+        List<Amount> readings = Stream.of(
+                        g.reading().firstReading(),
+                        g.reading().secondReading(),
+                        g.reading().thirdReading(),
+                        g.reading().fourthReading())
+                .filter(Objects::nonNull)
+                .toList();
+        if (readings.isEmpty()) {
+            return Reckoned.not("no reading is noted");
+        }
+        if (readings.stream().anyMatch(r -> r.unit() != unit)) {
+            return Reckoned.not("a reading is in the other system's unit");
+        }
+        BigDecimal sum = readings.stream().map(Amount::value).reduce(BigDecimal.ZERO, BigDecimal::add);
+        Amount mean = new Amount(sum.divide(BigDecimal.valueOf(readings.size()), MathContext.DECIMAL64), unit);
+        put.add("mean of " + String.join(", ", readings.stream().map(Amount::text).toList()) + ": "
+                + mean.shown(2).text());
+        return Reckoned.of(mean);
+    }
+
+    /** What is added to a gauge's readings and where it is from. */
+    public record Correlation(Amount amount, String from) {}
+
+    /** The correlation of a reading: as keyed with it, else the newest one of its gauge to its mix. */
+    public Optional<Correlation> correlation(Standing<Gauge> gauge, String mix) {
+        Amount keyed = gauge.entry().reading().correlation();
+        if (keyed != null && keyed.unit() == unit) {
+            return Optional.of(new Correlation(keyed, "keyed with it"));
+        }
+        String instrument = gauge.entry().keeping().instrument();
+        Standing<InstrumentCheck> last = null;
+        for (Standing<InstrumentCheck> each : soFar.all(InstrumentCheck.class)) {
+            InstrumentCheck check = each.entry();
+            boolean of = check.correlation() != null
+                    && check.correlation().unit() == unit
+                    && Objects.equals(instrument, check.instrument())
+                    && (check.correlatedMix() == null || check.correlatedMix().equals(mix));
+            last = of ? each : last;
+        }
+        return Optional.ofNullable(last)
+                .map(c -> new Correlation(c.entry().correlation(), soFar.name(c)));
+    }
+
+    /**
+     * Gauge readings of this shift beside the cores cut at the same places.
+     *
+     * @param core less gauge, of each place
+     */
+    public record Pairs(String instrument, String mix, List<BigDecimal> core, List<String> put, List<Ref> entries) {}
+
+    /** By gauge and mix; a reading names the core that was cut where it stood. */
+    public List<Pairs> pairs() {
+        Map<List<String>, Pairs> found = new LinkedHashMap<>();
+        for (Standing<Gauge> each : soFar.day().standing(Gauge.class)) {
+            String number = each.entry().spot().core();
+            Reckoned mean = mean(each.entry(), new ArrayList<>());
+            Optional<BigDecimal> gmb = number == null ? Optional.empty() : gmb(number);
+            if (gmb.isPresent() && mean.known()) {
+                String mix = belonging.mix(
+                        each.entry().spot().mix(), each.entry().spot().lift());
+                String instrument = each.entry().keeping().instrument();
+                Pairs pairs = found.computeIfAbsent(
+                        List.of(instrument == null ? "" : instrument, mix == null ? "" : mix),
+                        k -> new Pairs(k.get(0), k.get(1), new ArrayList<>(), new ArrayList<>(), new ArrayList<>()));
+                Amount core = MatDensity.unitWeight(gmb.get(), unit);
+                Amount less = core.minus(mean.amount());
+                pairs.core().add(less.value());
+                pairs.entries().add(each.ref());
+                pairs.put().add("core " + number + " " + core.shown(1).text() + " less gauge "
+                        + mean.amount().shown(1).text() + " is " + less.shown(2).text());
+            }
+        }
+        return List.copyOf(found.values());
+    }
+
+    private Optional<BigDecimal> gmb(String core) {
+        Optional<BigDecimal> told = results.stream()
+                .map(Standing::entry)
+                .filter(r -> core.equals(r.sample()) && r.what() == Result.What.GMB && r.found() != null)
+                .map(Result::found)
+                .findFirst();
+        return told.or(() -> soFar.all(Core.class).stream()
+                .map(Standing::entry)
+                .filter(c -> core.equals(c.cut().core()) && c.measured().gmb() != null)
+                .map(c -> c.measured().gmb())
+                .findFirst());
+    }
+}

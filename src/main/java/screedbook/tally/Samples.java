@@ -1,0 +1,176 @@
+package screedbook.tally;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import screedbook.entry.Core;
+import screedbook.entry.Custody;
+import screedbook.entry.Day;
+import screedbook.entry.Draw;
+import screedbook.entry.Gauge;
+import screedbook.entry.Result;
+import screedbook.entry.Sample;
+import screedbook.entry.Standing;
+import screedbook.job.Job;
+
+/** Everything that was sampled over all shifts up to this one, with what it stands for. */
+public final class Samples {
+    private final SoFar soFar;
+    private final Filling filling;
+    private final Belonging belonging;
+    private final Densities densities;
+    private final Map<String, Taken> taken = new LinkedHashMap<>();
+    private final List<Standing<Sample>> again = new ArrayList<>();
+
+    private Samples(Day day, Job job, ToDate before) {
+        this.soFar = new SoFar(day, before);
+        this.filling = Filling.of(day, job, before);
+        this.belonging = new Belonging(job, soFar, filling);
+        List<Standing<Custody>> hands = soFar.all(Custody.class);
+        List<Standing<Result>> results = soFar.all(Result.class);
+        for (Standing<Sample> each : soFar.all(Sample.class)) {
+            String number = each.entry().what().sample();
+            if (number != null && taken.containsKey(number)) {
+                again.add(each);
+            } else if (number != null) {
+                taken.put(number, taken(each, number, hands, results));
+            }
+        }
+        this.densities = new Densities(job, soFar, belonging, results);
+    }
+
+    /** The samples, cores and readings of all shifts up to a day. */
+    public static Samples of(Day day, Job job, ToDate before) {
+        return new Samples(day, job, before);
+    }
+
+    private Taken taken(
+            Standing<Sample> sample,
+            String number,
+            List<Standing<Custody>> hands,
+            List<Standing<Result>> results) {
+        List<Standing<Result>> told = results.stream()
+                .filter(r -> number.equals(r.entry().sample()))
+                .toList();
+        return new Taken(
+                number,
+                sample,
+                hands.stream().filter(h -> number.equals(h.entry().sample())).toList(),
+                told,
+                told.stream().noneMatch(r -> r.entry().closes() != screedbook.entry.YesNo.NO),
+                belonging.of(sample));
+    }
+
+    /** How the lots filled. */
+    public Filling filling() {
+        return filling;
+    }
+
+    /** Every sample, in the order in which they were taken. */
+    public List<Taken> all() {
+        return List.copyOf(taken.values());
+    }
+
+    /** The samples that no result has closed. */
+    public List<Taken> open() {
+        return taken.values().stream().filter(Taken::open).toList();
+    }
+
+    public Optional<Taken> of(String number) {
+        return Optional.ofNullable(taken.get(number));
+    }
+
+    /** Samples under a number that was used before. */
+    public List<Standing<Sample>> again() {
+        return List.copyOf(again);
+    }
+
+    /** Cores of which no density is known yet. */
+    public List<Standing<Core>> openCores() {
+        return soFar.all(Core.class).stream()
+                .filter(c -> densities.all().stream().noneMatch(d -> d.of().line().equals(c.line())))
+                .toList();
+    }
+
+    /** Whether a number is that of a sample or a core. */
+    public boolean known(String number) {
+        return taken.containsKey(number)
+                || soFar.all(Core.class).stream()
+                        .anyMatch(c -> number.equals(c.entry().cut().core()));
+    }
+
+    public Densities densities() {
+        return densities;
+    }
+
+    /** The sublot that an entry belongs to, where that can be told. */
+    public Optional<Filling.Where> where(Standing<?> each) {
+        return belonging.of(each);
+    }
+
+    /** Whether anything of lots, samples or densities is in the record. */
+    public boolean nothing() {
+        return taken.isEmpty()
+                && soFar.all(Draw.class).isEmpty()
+                && soFar.all(Core.class).isEmpty()
+                && soFar.all(Gauge.class).isEmpty()
+                && soFar.all(Result.class).isEmpty();
+    }
+
+    /** A random place that was reached in this shift, with what was taken there. */
+    public record Place(Standing<Draw> draw, List<Standing<?>> taken) {
+        public Filling.Where where() {
+            Draw d = draw.entry();
+            return new Filling.Where(d.mix(), d.lot(), d.reached().sublot());
+        }
+
+        /** Which of the sublot's draws it is. */
+        public String name() {
+            Integer nth = draw.entry().reached().nth();
+            return where().text() + (nth == null || nth == 1 ? "" : " draw " + nth);
+        }
+    }
+
+    /**
+     * The random places of this shift. What names a place was taken there; what names none belongs to the oldest place of its
+     * sublot that has nothing.
+     */
+    public List<Place> places() {
+        List<Place> places = new ArrayList<>();
+        for (Standing<Draw> each : soFar.day().standing(Draw.class)) {
+            Draw d = each.entry();
+            if (d.step() == Draw.Step.REACHED && d.lot() != null && d.reached().sublot() != null && d.mix() != null) {
+                places.add(new Place(each, new ArrayList<>()));
+            }
+        }
+        List<Standing<?>> free = new ArrayList<>();
+        for (Standing<?> each : sampled()) {
+            Optional<Place> named = places.stream()
+                    .filter(p -> each.entry() instanceof Sample s
+                            && p.draw().ref().equals(s.origin().draw()))
+                    .findFirst();
+            named.ifPresentOrElse(p -> p.taken().add(each), () -> free.add(each));
+        }
+        for (Standing<?> each : free) {
+            where(each).flatMap(w -> places.stream()
+                            .filter(p -> p.taken().isEmpty() && p.where().equals(w))
+                            .findFirst())
+                    .ifPresent(p -> p.taken().add(each));
+        }
+        return List.copyOf(places);
+    }
+
+    /** What was taken in this shift at a random place: a sample, else a core or a reading that says so. */
+    private List<Standing<?>> sampled() {
+        List<Standing<?>> all = new ArrayList<>(soFar.day().standing(Sample.class));
+        soFar.day().standing(Core.class).stream()
+                .filter(c -> c.entry().spot().atRandom() == screedbook.entry.YesNo.YES)
+                .forEach(all::add);
+        soFar.day().standing(Gauge.class).stream()
+                .filter(g -> g.entry().spot().atRandom() == screedbook.entry.YesNo.YES)
+                .forEach(all::add);
+        return all;
+    }
+}
