@@ -61,11 +61,11 @@ public final class Densities {
         this.unit = Measure.UNIT_WEIGHT.unit(job.system());
         Map<String, List<Density>> roots = new LinkedHashMap<>();
         soFar.all(Core.class)
-                .forEach(c -> cores(c).forEach(d -> roots.computeIfAbsent(root(c), r -> new ArrayList<>())
-                        .add(d)));
+                .forEach(c -> cores(c).forEach(d ->
+                        roots.computeIfAbsent(root(c), r -> new ArrayList<>()).add(d)));
         soFar.all(Gauge.class)
-                .forEach(g -> roots.computeIfAbsent(root(g), r -> new ArrayList<>())
-                        .add(reading(g)));
+                .forEach(g ->
+                        roots.computeIfAbsent(root(g), r -> new ArrayList<>()).add(reading(g)));
         this.all = roots.values().stream()
                 .flatMap(tests -> counting(tests).stream())
                 .toList();
@@ -80,9 +80,9 @@ public final class Densities {
     public List<OfLot> lots() {
         Map<List<Object>, List<Density>> groups = new LinkedHashMap<>();
         for (Density each : all) {
-            each.where().ifPresent(w -> groups.computeIfAbsent(
-                            List.of(w.mix(), w.lot(), each.by()), k -> new ArrayList<>())
-                    .add(each));
+            each.where()
+                    .ifPresent(w -> groups.computeIfAbsent(List.of(w.mix(), w.lot(), each.by()), k -> new ArrayList<>())
+                            .add(each));
         }
         List<OfLot> lots = new ArrayList<>();
         groups.forEach((key, kept) -> {
@@ -129,8 +129,7 @@ public final class Densities {
         Job.Retest rule = job.lots() == null ? null : job.lots().retest();
         List<Density> counting = new ArrayList<>();
         for (int i = 0; i < tests.size(); i++) {
-            boolean counts = rule == Job.Retest.BOTH
-                    || (rule == Job.Retest.NEWER ? i == tests.size() - 1 : i == 0);
+            boolean counts = rule == Job.Retest.BOTH || (rule == Job.Retest.NEWER ? i == tests.size() - 1 : i == 0);
             counting.add(tests.get(i).counting(true, counts));
         }
         return counting;
@@ -148,7 +147,8 @@ public final class Densities {
                 gmms.of(c.measured().gmm(), names, mix, lot, core.line().shift().date());
         List<Density> found = new ArrayList<>();
         if (c.measured().gmb() != null) {
-            found.add(core(core, core, mix, where, gravity(core, core, c.measured().gmb(), gmm)));
+            found.add(core(
+                    core, core, mix, where, gravity(core, core, c.measured().gmb(), gmm)));
         } else if (c.measured().density() != null) {
             found.add(core(core, core, mix, where, told(core, core, c.measured().density())));
         }
@@ -168,13 +168,12 @@ public final class Densities {
 
     private record Worked(Reckoned percent, Working working) {}
 
-    private Worked gravity(
-            Standing<Core> core, Standing<?> from, BigDecimal gmb, Optional<Gmms.Gmm> gmm) {
+    private Worked gravity(Standing<Core> core, Standing<?> from, BigDecimal gmb, Optional<Gmms.Gmm> gmm) {
         List<String> put = new ArrayList<>();
         put.add("Gmb " + gmb.toPlainString() + ", " + soFar.name(from));
         gmm.ifPresent(g -> put.add(g.put()));
-        Reckoned percent = gmm.map(g -> Reckoned.of(MatDensity.percent(gmb, g.value())))
-                .orElse(Reckoned.not("no Gmm is noted"));
+        Reckoned percent =
+                gmm.map(g -> Reckoned.of(MatDensity.percent(gmb, g.value()))).orElse(Reckoned.not("no Gmm is noted"));
         percent.seen()
                 .ifPresent(p -> put.add("voids " + MatDensity.voids(p).shown(2).text()));
         return new Worked(percent, Figures.working("100 x Gmb / Gmm", put, refs(core, from), SOURCE));
@@ -230,15 +229,18 @@ public final class Densities {
                 mix,
                 where.map(Filling.Where::lot).orElse(null),
                 gauge.line().shift().date());
-        gmm.ifPresent(m -> put.add(m.put() + ", " + MatDensity.unitWeight(m.value(), unit).shown(1).text()));
+        gmm.ifPresent(m -> put.add(
+                m.put() + ", " + MatDensity.unitWeight(m.value(), unit).shown(1).text()));
         Reckoned percent = density.then(d -> gmm.map(
                         m -> Reckoned.of(MatDensity.percentOf(d, MatDensity.unitWeight(m.value(), unit))))
                 .orElse(Reckoned.not("no Gmm is noted")));
         Amount target = g.reading().target();
-        Optional<Amount> ofTarget = target == null || target.unit() != unit || target.value().signum() <= 0
-                ? Optional.empty()
-                : density.seen().map(d -> MatDensity.percentOf(d, target));
-        ofTarget.ifPresent(p -> put.add("target " + target.text() + ", " + p.shown(1).text() + " of it"));
+        Optional<Amount> ofTarget =
+                target == null || target.unit() != unit || target.value().signum() <= 0
+                        ? Optional.empty()
+                        : density.seen().map(d -> MatDensity.percentOf(d, target));
+        ofTarget.ifPresent(
+                p -> put.add("target " + target.text() + ", " + p.shown(1).text() + " of it"));
         return new Density(
                 gauge,
                 gauge,
@@ -274,7 +276,8 @@ public final class Densities {
         }
         BigDecimal sum = readings.stream().map(Amount::value).reduce(BigDecimal.ZERO, BigDecimal::add);
         Amount mean = new Amount(sum.divide(BigDecimal.valueOf(readings.size()), MathContext.DECIMAL64), unit);
-        put.add("mean of " + String.join(", ", readings.stream().map(Amount::text).toList()) + ": "
+        put.add("mean of "
+                + String.join(", ", readings.stream().map(Amount::text).toList()) + ": "
                 + mean.shown(2).text());
         return Reckoned.of(mean);
     }
@@ -298,8 +301,7 @@ public final class Densities {
                     && (check.correlatedMix() == null || check.correlatedMix().equals(mix));
             last = of ? each : last;
         }
-        return Optional.ofNullable(last)
-                .map(c -> new Correlation(c.entry().correlation(), soFar.name(c)));
+        return Optional.ofNullable(last).map(c -> new Correlation(c.entry().correlation(), soFar.name(c)));
     }
 
     /**
@@ -327,8 +329,10 @@ public final class Densities {
                 Amount less = core.minus(mean.amount());
                 pairs.core().add(less.value());
                 pairs.entries().add(each.ref());
-                pairs.put().add("core " + number + " " + core.shown(1).text() + " less gauge "
-                        + mean.amount().shown(1).text() + " is " + less.shown(2).text());
+                pairs.put()
+                        .add("core " + number + " " + core.shown(1).text() + " less gauge "
+                                + mean.amount().shown(1).text() + " is "
+                                + less.shown(2).text());
             }
         }
         return List.copyOf(found.values());

@@ -1,9 +1,8 @@
 package screedbook.tally;
 
-import java.util.List;
 import java.util.Optional;
-import screedbook.entry.Station;
 import screedbook.entry.Standing;
+import screedbook.entry.Station;
 import screedbook.unit.Amount;
 
 /**
@@ -38,7 +37,6 @@ public record Density(
     }
 
     Density counting(boolean repeated, boolean inMean) {
-        return new Density(
-                of, from, by, name, mix, place, where, percent, ofTarget, repeated, inMean, working);
+        return new Density(of, from, by, name, mix, place, where, percent, ofTarget, repeated, inMean, working);
     }
 }

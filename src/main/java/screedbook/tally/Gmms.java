@@ -25,7 +25,8 @@ final class Gmms {
         this.job = job;
         this.soFar = soFar;
         this.told = results.stream()
-                .filter(r -> r.entry().what() == Result.What.GMM && positive(r.entry().found()))
+                .filter(r -> r.entry().what() == Result.What.GMM
+                        && positive(r.entry().found()))
                 .toList();
     }
 
@@ -61,8 +62,7 @@ final class Gmms {
             boolean newer = last == null || !tested(each).isBefore(tested(last));
             last = of && newer && !tested(each).isAfter(on) ? each : last;
         }
-        return Optional.ofNullable(last)
-                .map(r -> new Gmm(r.entry().found(), "of " + tested(r) + ", " + soFar.name(r)));
+        return Optional.ofNullable(last).map(r -> new Gmm(r.entry().found(), "of " + tested(r) + ", " + soFar.name(r)));
     }
 
     private static LocalDate tested(Standing<Result> result) {
@@ -79,7 +79,6 @@ final class Gmms {
         for (Standing<Result> each : told) {
             last = which.test(each.entry()) ? each : last;
         }
-        return Optional.ofNullable(last)
-                .map(r -> new Gmm(r.entry().found(), whose + ", " + soFar.name(r)));
+        return Optional.ofNullable(last).map(r -> new Gmm(r.entry().found(), whose + ", " + soFar.name(r)));
     }
 }

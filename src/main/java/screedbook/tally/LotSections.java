@@ -92,7 +92,8 @@ final class LotSections {
                 new Working(
                         "sum of the sublots",
                         lot.sublots().stream()
-                                .map(s -> "sublot " + s.number() + ": " + s.tons().text())
+                                .map(s ->
+                                        "sublot " + s.number() + ": " + s.tons().text())
                                 .toList(),
                         refs(lot.pieces()),
                         LOTS));
@@ -109,11 +110,7 @@ final class LotSections {
                             + taken(lot, sublot),
                     sublot.tons().value(),
                     sublot.tons().unit().suffix(),
-                    new Working(
-                            cut,
-                            new Lines<>(sublot.pieces(), Lot.Piece::put),
-                            refs(sublot.pieces()),
-                            LOTS));
+                    new Working(cut, new Lines<>(sublot.pieces(), Lot.Piece::put), refs(sublot.pieces()), LOTS));
         }
     }
 
@@ -170,7 +167,10 @@ final class LotSections {
         }
         String label = Stream.of(
                         d.name(),
-                        d.where().map(Filling.Where::text).map(t -> t.replace(" sublot 0", "")).orElse(""),
+                        d.where()
+                                .map(Filling.Where::text)
+                                .map(t -> t.replace(" sublot 0", ""))
+                                .orElse(""),
                         d.place() == null ? "" : d.place().text())
                 .filter(s -> !s.isEmpty())
                 .reduce((a, b) -> a + ", " + b)
@@ -218,12 +218,15 @@ final class LotSections {
         figures.add(
                 "density-mean" + id,
                 label + ", mean",
-                mean.shown(2).text() + ", voids " + MatDensity.voids(mean).shown(2).text() + ", " + s.n()
-                        + (s.n() == 1 ? " test" : " tests"),
+                mean.shown(2).text() + ", voids "
+                        + MatDensity.voids(mean).shown(2).text() + ", " + s.n() + (s.n() == 1 ? " test" : " tests"),
                 mean.shown(4).value().stripTrailingZeros(),
                 "pct",
                 new Working(
-                        "mean of the percentages, each with its own Gmm", List.copyOf(put), entries, "NJDOT B-3 (2007)"));
+                        "mean of the percentages, each with its own Gmm",
+                        List.copyOf(put),
+                        entries,
+                        "NJDOT B-3 (2007)"));
         if (s.n() > 1) {
             figures.add(
                     "density-s" + id,
@@ -231,8 +234,7 @@ final class LotSections {
                     s.s().setScale(2, RoundingMode.HALF_UP).toPlainString(),
                     s.s().setScale(4, RoundingMode.HALF_UP).stripTrailingZeros(),
                     "",
-                    new Working(
-                            "s = sqrt((n Sum x² - (Sum x)²) / (n (n - 1)))", List.copyOf(put), entries, TESTS));
+                    new Working("s = sqrt((n Sum x² - (Sum x)²) / (n (n - 1)))", List.copyOf(put), entries, TESTS));
         }
     }
 
@@ -269,7 +271,8 @@ final class LotSections {
         samples.all().stream()
                 .filter(t -> !t.open())
                 .filter(t -> here(t.sample())
-                        || Stream.concat(t.results().stream(), t.hands().stream()).anyMatch(this::here))
+                        || Stream.concat(t.results().stream(), t.hands().stream())
+                                .anyMatch(this::here))
                 .forEach(t -> sample(figures, t));
         samples.places().forEach(p -> place(figures, p));
         Redrawn.of(day, before).forEach(r -> redrawn(figures, r));
@@ -280,14 +283,22 @@ final class LotSections {
         List<String> put = new ArrayList<>();
         put.add("taken " + t.sample().line().shift() + " " + t.sample().ref()
                 + seal(t.sample().entry().keeping().sealNumber()));
-        t.hands().forEach(h -> put.add(h.line().shift() + " " + h.ref() + " " + dash(h.entry().givenBy()) + " to "
-                + dash(h.entry().takenBy()) + seal(h.entry().sealNumber())));
-        t.results().forEach(r -> put.add(r.line().shift() + " " + r.ref() + " "
-                + dash(r.entry().what() == null ? null : r.entry().what().word()) + " "
-                + dash(r.entry().found() == null ? null : r.entry().found().toPlainString())));
+        t.hands()
+                .forEach(h -> put.add(
+                        h.line().shift() + " " + h.ref() + " " + dash(h.entry().givenBy()) + " to "
+                                + dash(h.entry().takenBy()) + seal(h.entry().sealNumber())));
+        t.results()
+                .forEach(r -> put.add(r.line().shift() + " " + r.ref() + " "
+                        + dash(
+                                r.entry().what() == null
+                                        ? null
+                                        : r.entry().what().word()) + " "
+                        + dash(
+                                r.entry().found() == null
+                                        ? null
+                                        : r.entry().found().toPlainString())));
         List<Ref> entries = Stream.concat(
-                        Stream.of((Standing<?>) t.sample()),
-                        Stream.concat(t.hands().stream(), t.results().stream()))
+                        Stream.of((Standing<?>) t.sample()), Stream.concat(t.hands().stream(), t.results().stream()))
                 .filter(this::here)
                 .map(Standing::ref)
                 .toList();
@@ -353,10 +364,11 @@ final class LotSections {
         p.taken().forEach(t -> entries.add(t.ref()));
         String taken = p.taken().isEmpty()
                 ? "nothing taken"
-                : String.join(", ", p.taken().stream().map(t -> "taken: " + t.ref()).toList());
+                : String.join(
+                        ", ", p.taken().stream().map(t -> "taken: " + t.ref()).toList());
         figures.text(
-                "random-place." + p.where().mix() + "." + p.where().lot() + "." + p.where().sublot() + "."
-                        + (nth == null ? 1 : nth),
+                "random-place." + p.where().mix() + "." + p.where().lot() + "."
+                        + p.where().sublot() + "." + (nth == null ? 1 : nth),
                 "random place, " + p.name(),
                 taken,
                 new Working(

@@ -47,13 +47,9 @@ public final class Samples {
     }
 
     private Taken taken(
-            Standing<Sample> sample,
-            String number,
-            List<Standing<Custody>> hands,
-            List<Standing<Result>> results) {
-        List<Standing<Result>> told = results.stream()
-                .filter(r -> number.equals(r.entry().sample()))
-                .toList();
+            Standing<Sample> sample, String number, List<Standing<Custody>> hands, List<Standing<Result>> results) {
+        List<Standing<Result>> told =
+                results.stream().filter(r -> number.equals(r.entry().sample())).toList();
         return new Taken(
                 number,
                 sample,
@@ -90,7 +86,8 @@ public final class Samples {
     /** Cores of which no density is known yet. */
     public List<Standing<Core>> openCores() {
         return soFar.all(Core.class).stream()
-                .filter(c -> densities.all().stream().noneMatch(d -> d.of().line().equals(c.line())))
+                .filter(c ->
+                        densities.all().stream().noneMatch(d -> d.of().line().equals(c.line())))
                 .toList();
     }
 
@@ -154,7 +151,8 @@ public final class Samples {
             named.ifPresentOrElse(p -> p.taken().add(each), () -> free.add(each));
         }
         for (Standing<?> each : free) {
-            where(each).flatMap(w -> places.stream()
+            where(each)
+                    .flatMap(w -> places.stream()
                             .filter(p -> p.taken().isEmpty() && p.where().equals(w))
                             .findFirst())
                     .ifPresent(p -> p.taken().add(each));

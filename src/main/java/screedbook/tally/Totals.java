@@ -70,7 +70,17 @@ public record Totals(
         List<Rhythm.Turn> turns = Rhythm.turns(Rhythm.placed(loads.loads()), job);
         Roadwork road = Roadwork.of(day, job, runs, before);
         return new Totals(
-                List.copyOf(sections), dues, loads.loads(), shots, tons, runs, turns, road, List.copyOf(left), before, samples);
+                List.copyOf(sections),
+                dues,
+                loads.loads(),
+                shots,
+                tons,
+                runs,
+                turns,
+                road,
+                List.copyOf(left),
+                before,
+                samples);
     }
 
     private static Section checks(List<Due> dues) {
