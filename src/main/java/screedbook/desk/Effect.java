@@ -36,6 +36,9 @@ public sealed interface Effect {
     /** Look for words in every shift of the job. */
     record Find(String words) implements Effect {}
 
+    /** Read who and what was at work in the last shift before this one that tells of it. */
+    record ReadCrewBefore(ShiftId shift) implements Effect {}
+
     /** Read the job's files to revise them. */
     record ReadJobSheet() implements Effect {}
 

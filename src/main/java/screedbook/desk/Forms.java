@@ -96,7 +96,7 @@ final class Forms {
     }
 
     /** The texts of the last entry of the kind that counts, by blank. */
-    private static Map<String, String> before(Model model, Kind kind) {
+    static Map<String, String> before(Model model, Kind kind) {
         return last(model, kind).map(e -> texts((Record) e)).orElse(Map.of());
     }
 
@@ -136,6 +136,7 @@ final class Forms {
         } else if (kind == Kind.SURFACE) {
             surface(model, carried);
         }
+        SiteForms.carried(model, kind, before, carried);
         return carried;
     }
 
@@ -252,6 +253,9 @@ final class Forms {
 
     private static boolean asked(Model model, Form form, Input input) {
         boolean notes = form.source() == Source.NOTES;
+        if (SiteForms.idle(form, input)) {
+            return false;
+        }
         return switch (input.field().name()) {
             case "gross", "tare" -> model.shift().job().checks().grossAndTare() == YesNo.YES;
             case "number" -> beganEmpty(form, input) || shared(model, form);

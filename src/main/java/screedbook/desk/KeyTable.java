@@ -109,11 +109,14 @@ public final class KeyTable {
         to.add(begin(p, "w", "weather", "key the weather", Kind.WEATHER));
         to.add(begin(p, "k", "tack", "key a tack shot", Kind.TACK));
         to.add(begin(p, "n", "", "key a note", Kind.NOTE));
+        to.add(begin(p, "h", "", "key the heat of the mat", Kind.MAT));
+        to.add(row(p, "b", "", "the paver stops; while it stands: it goes on", c("b"), (m, k) -> StopKeys.either(m)));
+        to.add(begin(p, "e", "", "key a sample", Kind.SAMPLE));
         to.add(row(
                 p,
                 "m",
                 "more",
-                "other kinds: share, waste, refill, number, hand-over, no work",
+                "every other kind of entry, each with a key of its own",
                 c("m"),
                 (m, k) -> Step.of(m.push(new Screen.Kinds(Walk.FIRST)))));
         to.add(row(
@@ -239,13 +242,23 @@ public final class KeyTable {
                 Place.KINDS,
                 "Enter",
                 "key it",
-                "key an entry of the kind walked to; also its number",
+                "key an entry of the kind walked to; its own key does it at once",
                 code(Key.Code.ENTER),
                 ListKeys::kind));
-        to.add(row(
-                Place.KINDS, "1-9", "", "key an entry of the kind with this number", digits(), ListKeys::kindByNumber));
+        KindMenu.rows().forEach(to::add);
         to.add(help(Place.KINDS));
         to.add(esc(Place.KINDS));
+        to.add(walk(Place.CREW));
+        to.add(row(
+                Place.CREW,
+                "Enter",
+                "write them all",
+                "write every line as one of this shift; amend them afterwards",
+                code(Key.Code.ENTER),
+                CrewKeys::write));
+        to.add(row(Place.CREW, "x", "leave out", "leave out the line walked to", c("x"), CrewKeys::leaveOut));
+        to.add(help(Place.CREW));
+        to.add(esc(Place.CREW));
         to.add(scroll(Place.ENTRY));
         to.add(row(Place.ENTRY, "a", "amend", "amend it, or remark on it", c("a"), ListKeys::amend));
         to.add(row(Place.ENTRY, "x", "strike", "strike it", c("x"), ListKeys::strike));

@@ -14,57 +14,15 @@ import screedbook.tally.Section;
 
 /** What the keys do on lists: kinds, findings, totals, workings, search. */
 final class ListKeys {
-    /** Kinds that have no key of their own on the shift. */
-    static final List<Kind> KINDS = List.of(
-            Kind.PART,
-            Kind.WASTE,
-            Kind.REFILL,
-            Kind.NUMBER,
-            Kind.HAND_OVER,
-            Kind.NO_WORK,
-            Kind.ANSWER,
-            Kind.STRIKE,
-            Kind.MAT,
-            Kind.DEPTH,
-            Kind.YIELD,
-            Kind.PROFILE,
-            Kind.ROLLING,
-            Kind.JOINT,
-            Kind.STRAIGHTEDGE,
-            Kind.AREA,
-            Kind.GAUGE,
-            Kind.CORE,
-            Kind.SAMPLE,
-            Kind.CUSTODY,
-            Kind.RESULT,
-            Kind.STOP,
-            Kind.RESTART,
-            Kind.TRUCK,
-            Kind.PLANT_TOTAL,
-            Kind.CREW,
-            Kind.INSTRUMENT,
-            Kind.SAFETY);
-
     private ListKeys() {}
 
     static Step kind(Model model, Key key) {
-        return begin(model, ((Screen.Kinds) model.top()).walk().at());
-    }
-
-    static Step kindByNumber(Model model, Key key) {
-        return begin(model, Integer.parseInt(key.text()) - 1);
-    }
-
-    private static Step begin(Model model, int at) {
-        if (at < 0 || at >= KINDS.size()) {
-            return Step.of(model.say("no kind has this number"));
-        }
-        return ShiftKeys.begin(model.pop(), KINDS.get(at), ofTicket(model, KINDS.get(at)));
+        int at = ((Screen.Kinds) model.top()).walk().at();
+        return KindMenu.all().get(Math.max(0, at)).act().apply(model.pop());
     }
 
     /** A share or waste is most often of the entry walked to. */
-    private static Map<String, String> ofTicket(Model model, Kind kind) {
-        Model log = model.pop();
+    static Map<String, String> given(Model log, Kind kind) {
         if (kind != Kind.PART && kind != Kind.WASTE && kind != Kind.STRIKE || !(log.top() instanceof Screen.Log)) {
             return Map.of();
         }

@@ -28,7 +28,9 @@ final class ListView {
 
     static void draw(Model model, Screen screen, Frame frame) {
         if (screen instanceof Screen.Kinds kinds) {
-            walked(frame, kinds(), kinds.walk());
+            KindView.draw(kinds.walk(), frame);
+        } else if (screen instanceof Screen.CrewLines crew) {
+            walked(frame, CrewKeys.rows(crew), crew.walk());
         } else if (screen instanceof Screen.FindingList list) {
             walked(frame, findings(model), list.walk());
         } else if (screen instanceof Screen.Sums sums) {
@@ -78,14 +80,6 @@ final class ListView {
         for (int i = top; i < rows.size() && i - top < frame.rows(); i++) {
             row(frame, frame.top() + i - top, rows.get(i), false);
         }
-    }
-
-    private static List<Row> kinds() {
-        List<Row> rows = new ArrayList<>();
-        for (int i = 0; i < ListKeys.KINDS.size(); i++) {
-            rows.add(new Row((i + 1) + "  " + Told.kind(ListKeys.KINDS.get(i)), Style.PLAIN, i));
-        }
-        return rows;
     }
 
     private static List<Row> findings(Model model) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import screedbook.check.Ground;
+import screedbook.entry.Crew;
 import screedbook.entry.Damage;
 import screedbook.entry.Day;
 import screedbook.entry.Draft;
@@ -99,6 +100,13 @@ public sealed interface Msg {
      * @param elsewhere whether somebody else wrote it since it was read
      */
     record JobNotWritten(String said, boolean elsewhere) implements Msg {}
+
+    /**
+     * Who and what was at work before.
+     *
+     * @param of the shift that tells of it; null when none does
+     */
+    record CrewBefore(ShiftId of, List<Crew> crews) implements Msg {}
 
     /** What a search found, newest shift first. */
     record Found(String words, List<Match> matches) implements Msg {}

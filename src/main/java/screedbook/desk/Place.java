@@ -6,6 +6,7 @@ public enum Place {
     SHIFT("the shift"),
     FORM("an entry being keyed"),
     KINDS("more kinds of entry"),
+    CREW("crew as last time"),
     ENTRY("one entry"),
     FINDINGS("findings"),
     TOTALS("totals of the day"),

@@ -1,8 +1,10 @@
 package screedbook.desk;
 
 import java.util.List;
+import screedbook.entry.Crew;
 import screedbook.entry.Kind;
 import screedbook.entry.Ref;
+import screedbook.entry.ShiftId;
 import screedbook.tally.Section;
 
 /** A screen that one can be on; they lie on each other and Esc takes the top one away. */
@@ -18,6 +20,9 @@ public sealed interface Screen {
 
     /** Kinds that have no key of their own. */
     record Kinds(Walk walk) implements Screen {}
+
+    /** Who and what was at work in an earlier shift, to be taken over into this one. */
+    record CrewLines(ShiftId of, List<Crew> crews, Walk walk) implements Screen {}
 
     /** One entry in full, with its corrections and findings. */
     record Whole(Ref ref, int top) implements Screen {}
@@ -87,6 +92,9 @@ public sealed interface Screen {
         }
         if (this instanceof Kinds) {
             return Place.KINDS;
+        }
+        if (this instanceof CrewLines) {
+            return Place.CREW;
         }
         if (this instanceof Whole) {
             return Place.ENTRY;

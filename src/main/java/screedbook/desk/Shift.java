@@ -23,6 +23,7 @@ import screedbook.entry.Standing;
 import screedbook.entry.Ticket;
 import screedbook.job.Job;
 import screedbook.tally.Rhythm;
+import screedbook.tally.Stoppage;
 import screedbook.tally.Totals;
 
 /**
@@ -31,6 +32,7 @@ import screedbook.tally.Totals;
  *
  * @param marks the findings that stand beside an entry, by the entry's number
  * @param last the newest entry of each kind that counts
+ * @param stopped the stop of the paver that lasts, if one does
  * @param loadsUntilHeat how many loads of a mix come before the one that wants a temperature
  */
 public record Shift(
@@ -43,6 +45,7 @@ public record Shift(
         Map<String, Integer> loadsUntilHeat,
         Pictured pictured,
         Seen seen,
+        Optional<Stoppage> stopped,
         boolean writable) {
     /**
      * What the shift's screen tells of all entries and findings, counted once.
@@ -80,6 +83,7 @@ public record Shift(
                 heat(page.day(), job),
                 Pictured.of(page, totals, findings, job),
                 Seen.of(page, findings),
+                Stoppage.lasting(Stoppage.of(page.day())),
                 writable);
     }
 

@@ -165,6 +165,7 @@ final class ShiftView {
 
     private record Side(String text, Style style) {}
 
+<<<<<<< HEAD
     private static List<Side> sideLines(Model model, int rows) {
         List<Side> above = new ArrayList<>();
         Echo.side(model.shift()).forEach(t -> above.add(new Side(t, Style.STRONG)));
@@ -172,6 +173,22 @@ final class ShiftView {
         List<Side> below = new ArrayList<>();
         below.add(new Side("", Style.PLAIN));
         below.add(new Side("to answer", Style.PLAIN));
+=======
+    private static List<Side> sideLines(Model model) {
+        List<Side> lines = new ArrayList<>();
+        stopped(model, lines);
+        Echo.side(model.shift()).forEach(t -> lines.add(new Side(t, Style.STRONG)));
+        lines.add(new Side("", Style.PLAIN));
+        if (model.shift().closed()) {
+            lines.add(new Side("closed: late lines", Style.ALERT));
+            lines.add(new Side("go behind the close", Style.PLAIN));
+        } else {
+            lines.add(new Side("due", Style.PLAIN));
+            model.shift().totals().dues().forEach(due -> due(due, lines));
+        }
+        lines.add(new Side("", Style.PLAIN));
+        lines.add(new Side("to answer", Style.PLAIN));
+>>>>>>> ea2f3a8 (Every kind of entry is begun by a key of its own, and a stop of the paver counts its minutes)
         Map<Sort, Integer> open = model.shift().seen().open();
         open.forEach((sort, count) -> below.add(
                 new Side("  " + count + " " + sort.text(), sort == Sort.OUTSIDE ? Style.MARK : Style.LOOK_AGAIN)));
@@ -203,6 +220,19 @@ final class ShiftView {
             lines.addAll(told);
         }
         return lines;
+    }
+
+    /** While the paver stands: since when, and what waits. */
+    private static void stopped(Model model, List<Side> lines) {
+        model.shift().stopped().ifPresent(stop -> {
+            String minutes =
+                    stop.minutes(model.now()).map(m -> " " + m + " min").orElse("");
+            lines.add(new Side("stopped" + minutes, Style.DUE));
+            Integer waiting = stop.stop().entry().waiting();
+            if (waiting != null) {
+                lines.add(new Side(waiting + (waiting == 1 ? " truck waiting" : " trucks waiting"), Style.STRONG));
+            }
+        });
     }
 
     /** In one line where it fits, else the hour or count under the name. */

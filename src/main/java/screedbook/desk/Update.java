@@ -42,6 +42,9 @@ public final class Update {
         if (message instanceof Msg.Found found) {
             return Step.of(found(model, found));
         }
+        if (message instanceof Msg.CrewBefore crew) {
+            return Step.of(CrewKeys.told(model, crew));
+        }
         if (message instanceof Msg.JobSheet sheet) {
             return Step.of(SheetKeys.told(model, sheet));
         }
@@ -127,6 +130,9 @@ public final class Update {
         if (model.top() instanceof Screen.Keying keying && model.writing()) {
             next = next.dropped(keying.form().slot()).pop();
             effects.add(new Effect.Drop(keying.form().slot()));
+        }
+        if (model.top() instanceof Screen.CrewLines && model.writing()) {
+            next = next.pop();
         }
         next = onTheSameEntry(next, shift.day().all().size() - size(model));
         for (Line line : wrote.lines()) {

@@ -26,7 +26,11 @@ final class Walking {
             return new Screen.Log(l.walk().by(by, model.shift().day().all().size()));
         }
         if (top instanceof Screen.Kinds k) {
-            return new Screen.Kinds(k.walk().by(by, ListKeys.KINDS.size()));
+            return new Screen.Kinds(k.walk().by(by, KindMenu.all().size()));
+        }
+        if (top instanceof Screen.CrewLines c) {
+            return new Screen.CrewLines(
+                    c.of(), c.crews(), c.walk().by(by, c.crews().size()));
         }
         if (top instanceof Screen.FindingList f) {
             return new Screen.FindingList(

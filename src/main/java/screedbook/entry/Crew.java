@@ -7,10 +7,10 @@ public record Crew(
         @Blank(value = "firm", due = Blank.Due.ASKED, carry = true, width = 16)
         String firm,
 
-        @Blank(value = "people or machines", due = Blank.Due.ASKED, carry = true, width = 8)
+        @Blank(value = "counted as", due = Blank.Due.ASKED, carry = true, width = 8)
         What what,
 
-        @Blank(value = "trade or machine", due = Blank.Due.ALWAYS, width = 20)
+        @Blank(value = "trade, machine", due = Blank.Due.ALWAYS, width = 20)
         String named,
 
         @Blank(value = "how many", due = Blank.Due.ALWAYS, width = 4)

@@ -11,13 +11,25 @@ public record InstrumentCheck(
         @Blank(value = "checked by", due = Blank.Due.ASKED, carry = true, width = 16)
         Against against,
 
-        @Blank(value = "it shows", measure = Measure.TEMPERATURE, width = 6, help = "of a thermometer")
+        @Blank(
+                value = "it shows",
+                measure = Measure.TEMPERATURE,
+                due = Blank.Due.ASKED,
+                width = 6,
+                help = "of a thermometer")
         Amount shows,
 
-        @Blank(value = "it should show", measure = Measure.TEMPERATURE, width = 6)
+        @Blank(
+                value = "should show",
+                measure = Measure.TEMPERATURE,
+                due = Blank.Due.ASKED,
+                width = 6,
+                help = "where the other instrument shows it; in an ice bath it is freezing")
         Amount known,
 
-        @Blank(value = "density count", width = 7) Integer densityCount,
+        @Blank(value = "density count", due = Blank.Due.ASKED, width = 7)
+        Integer densityCount,
+
         @Blank(value = "moisture count", width = 7) Integer moistureCount,
 
         @Blank(value = "fit for use", due = Blank.Due.ASKED, width = 4, help = "by the instrument's own rules")

@@ -13,7 +13,7 @@ public record Joint(
         @Blank(value = "from", width = 12, due = Blank.Due.ALWAYS)
         Station from,
 
-        @Blank(value = "to", width = 12, help = "of a longitudinal joint")
+        @Blank(value = "to", width = 12, due = Blank.Due.ASKED, help = "of a longitudinal joint")
         Station to,
 
         @Blank(value = "pull", pick = Blank.Pick.PULL, due = Blank.Due.ASKED, carry = true, width = 6)
@@ -36,7 +36,12 @@ public record Joint(
         @Blank(value = "from lane line", measure = Measure.WIDTH, width = 6, help = "left negative, looking up station")
         Amount laneLine,
 
-        @Blank(value = "from joint below", measure = Measure.WIDTH, width = 6)
+        @Blank(
+                value = "off one below",
+                measure = Measure.DEPTH,
+                due = Blank.Due.ASKED,
+                width = 6,
+                help = "across to the joint of the lift below, without a sign")
         Amount below,
 
         @Blank(value = "overlap", measure = Measure.DEPTH, width = 6)

@@ -5,11 +5,11 @@ import screedbook.unit.Measure;
 
 /** The temperature of the mat at one place: behind the screed, under a roller, or before traffic. */
 public record Mat(
-        @Blank(value = "mat", measure = Measure.TEMPERATURE, due = Blank.Due.ALWAYS, width = 6)
-        Amount mat,
-
         @Blank(value = "taken", due = Blank.Due.ASKED, carry = true, width = 14)
         Taken taken,
+
+        @Blank(value = "mat", measure = Measure.TEMPERATURE, due = Blank.Due.ALWAYS, width = 6)
+        Amount mat,
 
         @Blank(
                 value = "read in",
@@ -30,7 +30,7 @@ public record Mat(
         @Blank(value = "lift", pick = Blank.Pick.LIFT, due = Blank.Due.ASKED, carry = true, width = 4)
         Integer lift,
 
-        @Blank(value = "roller", width = 10) String roller,
+        @Blank(value = "roller", carry = true, width = 10) String roller,
 
         @Blank(value = "instrument", pick = Blank.Pick.INSTRUMENT, carry = true, width = 12)
         String instrument)

@@ -17,10 +17,10 @@ public record Rolling(
         @Blank(value = "passes", due = Blank.Due.ASKED, carry = true, width = 4)
         Integer passes,
 
-        @Blank(value = "mat when it begins", measure = Measure.TEMPERATURE, due = Blank.Due.ASKED, width = 6)
+        @Blank(value = "mat at first", measure = Measure.TEMPERATURE, due = Blank.Due.ASKED, width = 6)
         Amount matBegins,
 
-        @Blank(value = "mat when it ends", measure = Measure.TEMPERATURE, due = Blank.Due.ASKED, width = 6)
+        @Blank(value = "mat at last", measure = Measure.TEMPERATURE, due = Blank.Due.ASKED, width = 6)
         Amount matEnds,
 
         @Blank(value = "speed", measure = Measure.SPEED, width = 5)

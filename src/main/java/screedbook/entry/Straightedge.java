@@ -5,14 +5,14 @@ import screedbook.unit.Measure;
 
 /** The largest gap under a straightedge laid on the mat. */
 public record Straightedge(
-        @Blank(value = "gap", measure = Measure.DEPTH, due = Blank.Due.ALWAYS, width = 6)
-        Amount gap,
-
-        @Blank(value = "length", measure = Measure.WIDTH, due = Blank.Due.ASKED, carry = true, width = 5)
+        @Blank(value = "edge is long", measure = Measure.WIDTH, due = Blank.Due.ASKED, carry = true, width = 5)
         Amount edgeLength,
 
         @Blank(value = "laid", due = Blank.Due.ASKED, carry = true, width = 12)
         Laid laid,
+
+        @Blank(value = "gap", measure = Measure.DEPTH, due = Blank.Due.ALWAYS, width = 6)
+        Amount gap,
 
         @Blank(value = "station", due = Blank.Due.ALWAYS, width = 12)
         Station place,

@@ -54,7 +54,7 @@ public final class Told {
                     c.theirs().agreed() == null
                             ? null
                             : "agreed: " + c.theirs().agreed().word());
-        } else {
+        } else if (!told.site(entry)) {
             told.others((Record) entry);
         }
         return Shown.text(String.join("  ", told.words));
@@ -125,6 +125,12 @@ public final class Told {
         if (w.engineerCall() != null && w.engineerCall() != Weather.Call.NONE_RECORDED) {
             add("engineer: " + w.engineerCall().word());
         }
+    }
+
+    private boolean site(Entry entry) {
+        List<String> parts = SiteTold.parts(entry);
+        words.addAll(parts);
+        return !parts.isEmpty();
     }
 
     private void others(Record record) {

@@ -27,6 +27,7 @@ public record Typed<T>(T value, String trouble, List<T> could) {
     public static final Duration AHEAD = Duration.ofMinutes(15);
 
     private static final Pattern DECIMAL = Pattern.compile("[-+]?(\\d+\\.?\\d*|\\.\\d+)");
+    private static final Pattern FRACTION = Pattern.compile("(-?)(?:(\\d{1,3}) )?(\\d{1,2})/(2|4|8|16|32|64)");
     private static final Pattern STATION = Pattern.compile("(-?)(\\d{1,6})\\+(\\d{1,3})(\\.\\d{1,3})?( ?(bk|ah))?");
     private static final Pattern PLAIN = Pattern.compile("(-?)(\\d{1,8})(\\.\\d{1,3})?( ?(bk|ah))?");
 
@@ -43,11 +44,15 @@ public record Typed<T>(T value, String trouble, List<T> could) {
         return trouble.isEmpty();
     }
 
-    /** A decimal with the digits as typed, at most 12 of them; a leading minus is always a number. */
+    /** A decimal with the digits as typed, at most 12 of them; a leading minus is always a number. {@code 1 3/8} is 1.375. */
     public static Typed<BigDecimal> decimal(String text) {
         String t = text.strip();
         if (t.isEmpty()) {
             return of(null);
+        }
+        Matcher part = FRACTION.matcher(t);
+        if (part.matches()) {
+            return of(fraction(part));
         }
         if (!DECIMAL.matcher(t).matches()) {
             return not("\"" + Shown.text(t) + "\" is no number; right would be 22.31");
@@ -57,6 +62,13 @@ public record Typed<T>(T value, String trouble, List<T> could) {
             return not(t + " has more than 12 digits, or more than 9 behind the point");
         }
         return of(value);
+    }
+
+    /** What a rule with inches shows: an eighth is 0.125. */
+    private static BigDecimal fraction(Matcher part) {
+        BigDecimal whole = part.group(2) == null ? BigDecimal.ZERO : new BigDecimal(part.group(2));
+        BigDecimal value = whole.add(new BigDecimal(part.group(3)).divide(new BigDecimal(part.group(4))));
+        return part.group(1).isEmpty() ? value : value.negate();
     }
 
     /** A whole number. */

@@ -25,6 +25,7 @@ import screedbook.diary.Opened;
 import screedbook.diary.Saved;
 import screedbook.diary.Synced;
 import screedbook.entry.Closing;
+import screedbook.entry.Crew;
 import screedbook.entry.Draft;
 import screedbook.entry.Kind;
 import screedbook.entry.Line;
@@ -141,6 +142,8 @@ final class Hands {
             post.accept(print());
         } else if (effect instanceof Effect.Find find) {
             post.accept(find(find.words()));
+        } else if (effect instanceof Effect.ReadCrewBefore crew) {
+            post.accept(crewBefore(crew.shift()));
         } else if (effect instanceof Effect.ReadJobSheet) {
             post.accept(new SheetHands(shelf.folder(), clock).read());
         } else if (effect instanceof Effect.WriteJobSheet sheet) {
@@ -398,6 +401,22 @@ final class Hands {
             }
         }
         return new Msg.Found(words, List.copyOf(matches));
+    }
+
+    private Msg crewBefore(ShiftId now) {
+        List<ShiftId> shifts = new ArrayList<>(shelf.shifts());
+        java.util.Collections.reverse(shifts);
+        for (ShiftId id : shifts) {
+            List<Crew> crews = id.compareTo(now) < 0
+                    ? shelf.folder().shift(id).day().standing(Crew.class).stream()
+                            .map(Standing::entry)
+                            .toList()
+                    : List.of();
+            if (!crews.isEmpty()) {
+                return new Msg.CrewBefore(id, crews);
+            }
+        }
+        return new Msg.CrewBefore(null, List.of());
     }
 
     private void keep(Draft draft) {

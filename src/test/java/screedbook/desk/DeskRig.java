@@ -13,6 +13,7 @@ import screedbook.check.Ground;
 import screedbook.check.InForce;
 import screedbook.entry.Aside;
 import screedbook.entry.Built;
+import screedbook.entry.Crew;
 import screedbook.entry.Day;
 import screedbook.entry.Draft;
 import screedbook.entry.Fields;
@@ -38,6 +39,7 @@ final class DeskRig {
     private Model model;
     int keys;
     boolean refuses;
+    List<Crew> crews = List.of();
     boolean silent;
     final PaperSheet paper;
     final List<Effect> effects = new ArrayList<>();
@@ -94,6 +96,8 @@ final class DeskRig {
                 add(opening(open.who()));
             }
             send(new Msg.Opened(page(), List.copyOf(drafts), true, ""));
+        } else if (effect instanceof Effect.ReadCrewBefore) {
+            send(new Msg.CrewBefore(crews.isEmpty() ? null : ShiftId.of("2026-06-02-day"), crews));
         } else if (effect instanceof Effect.DropJobSheet) {
             paper.typed(Map.of());
         } else if (effect instanceof Effect.ReadJobSheet) {

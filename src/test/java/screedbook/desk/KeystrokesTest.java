@@ -7,13 +7,22 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
+import screedbook.entry.InstrumentCheck;
+import screedbook.entry.Joint;
 import screedbook.entry.Kind;
+import screedbook.entry.Mat;
+import screedbook.entry.Profile;
+import screedbook.entry.Restart;
 import screedbook.entry.Source;
+import screedbook.entry.Stop;
+import screedbook.entry.Straightedge;
 import screedbook.entry.Strike;
 import screedbook.entry.Surface;
 import screedbook.entry.Tack;
 import screedbook.entry.Ticket;
+import screedbook.entry.Truck;
 import screedbook.entry.Weather;
+import screedbook.entry.YesNo;
 
 /** How many keys an entry takes. The budgets are the program's own promise; there is no outside source for them. */
 class KeystrokesTest {
@@ -164,6 +173,64 @@ class KeystrokesTest {
         assertThat(rig.last().entry()).isInstanceOf(Strike.class);
         assertThat(((Strike) rig.last().entry()).reason()).isEqualTo("keyed twice");
         row("strike", live, live, 8);
+    }
+
+    /** A night in which each kind was keyed once, so that what is carried on stands there. */
+    private static DeskRig site() {
+        return SiteScenes.site().later(5);
+    }
+
+    private static int site(String keys, Class<?> kind) {
+        DeskRig rig = site();
+        int struck = count(rig, keys);
+        assertThat(rig.last().entry()).isInstanceOf(kind);
+        return struck;
+    }
+
+    @Test
+    void theMatTakesTenKeysAndAThermalProfileTwentyFive() {
+        row("mat temperature", site("h291<enter>1600<enter>", Mat.class), -1, 10);
+        row("thermal profile", site("mf1650<enter>1800<enter>3<enter>298<enter>271<enter>", Profile.class), -1, 25);
+    }
+
+    @Test
+    void aJointTakesSixteenKeysAndAStraightedgeTwelve() {
+        row("joint", site("mj<enter><enter>2250<enter>1<enter>6<enter>", Joint.class), -1, 16);
+        row("straightedge", site("ms1/8<enter>1600<enter>", Straightedge.class), -1, 12);
+    }
+
+    @Test
+    void aStopTakesEightKeysAndTheRestartFour() {
+        DeskRig rig = site();
+        int stop = count(rig, "b1<enter>3<enter>");
+        assertThat(((Stop) rig.last().entry()).waiting()).isEqualTo(3);
+        rig.later(14);
+        int restart = count(rig, "b<enter>");
+        assertThat(((Restart) rig.last().entry()).of().n()).isEqualTo(rig.last().n() - 1);
+        row("stop of the paver", stop, -1, 8);
+        row("restart", restart, -1, 4);
+    }
+
+    @Test
+    void aTruckThatIsSeenTakesEightKeysAndAnInstrumentCheckFourteen() {
+        row("truck seen", site("mt104<enter>", Truck.class), -1, 8);
+        row("instrument check", site("mi<enter>33<enter>1<enter>", InstrumentCheck.class), -1, 14);
+        DeskRig first = withTickets(1);
+        int keys = count(first, "miT1<enter>1<enter>32<enter>1<enter>");
+        assertThat(((InstrumentCheck) first.last().entry()).fit()).isEqualTo(YesNo.YES);
+        row("first instrument check", keys, -1, 14);
+    }
+
+    @Test
+    void theCrewAsLastTimeTakesFourKeys() {
+        DeskRig rig = SiteScenes.yesterday();
+        int before = rig.lines().size();
+        int keys = count(rig, "m.<enter>");
+        assertThat(rig.lines()).hasSize(before + rig.crews.size());
+        assertThat(rig.last().entry()).isEqualTo(rig.crews.get(rig.crews.size() - 1));
+        assertThat(rig.last().source()).isEqualTo(Source.LIVE);
+        assertThat(rig.model().top()).isInstanceOf(Screen.Log.class);
+        row("crew as last time", keys, -1, 4);
     }
 
     @Test

@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import screedbook.entry.Kind;
 import screedbook.entry.Line;
 import screedbook.entry.Ref;
@@ -48,6 +49,10 @@ final class Scenes {
     }
 
     static List<Scene> all() {
+        return Stream.of(own(), SiteScenes.all()).flatMap(List::stream).toList();
+    }
+
+    private static List<Scene> own() {
         return List.of(
                 new Scene("start", DeskRig::new),
                 new Scene("start-who", () -> new DeskRig().keys("1")),
@@ -83,12 +88,12 @@ final class Scenes {
                 new Scene("tack-wide", () -> typedIn(night().keys("k"), "width_ft", "120")),
                 new Scene("note", () -> night().keys("nlane closed at 21:00")),
                 new Scene("kinds", () -> night().keys("m")),
-                new Scene("part", () -> night().keys("m1")),
-                new Scene("waste", () -> night().keys("m2")),
-                new Scene("refill", () -> night().keys("m3")),
-                new Scene("number", () -> night().keys("m4")),
-                new Scene("hand-over", () -> night().keys("m5")),
-                new Scene("no-work", () -> DeskRig.open().keys("m6")),
+                new Scene("part", () -> night().keys("mp")),
+                new Scene("waste", () -> night().keys("mw")),
+                new Scene("refill", () -> night().keys("mr")),
+                new Scene("number", () -> night().keys("mn")),
+                new Scene("hand-over", () -> night().keys("mq")),
+                new Scene("no-work", () -> DeskRig.open().keys("m0")),
                 new Scene("answer", () -> night().keys("fa")),
                 new Scene("strike", () -> night().keys("<down>x")),
                 new Scene("amend", () -> night().keys("<down><down><down>a")),

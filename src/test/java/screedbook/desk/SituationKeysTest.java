@@ -260,7 +260,7 @@ class SituationKeysTest {
         DeskRig rig = shot("before_gal", "500", "after_gal", "900", "material_degF", "140");
         assertThat(findings(rig, "tack-after-above-before")).hasSize(1);
 
-        keyed(rig, "m3", blanks("before_gal", "420", "after_gal", "980"));
+        keyed(rig, "mr", blanks("before_gal", "420", "after_gal", "980"));
         assertThat(findings(rig, "tack-after-above-before")).isEmpty();
         assertThat(onlyShot(rig).volume().amount().value()).isEqualByComparingTo("160");
     }

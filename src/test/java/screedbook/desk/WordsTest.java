@@ -20,7 +20,7 @@ class WordsTest {
             Style.MARK, Pattern.compile("OUT|\\d+ outside"),
             Style.LOOK_AGAIN, Pattern.compile("look again|missing|adds up\\?|does not add up|Ctrl-O takes"),
             Style.STRUCK, Pattern.compile("struck"),
-            Style.DUE, Pattern.compile("NOW|half typed|writing"),
+            Style.DUE, Pattern.compile("NOW|half typed|writing|stopped"),
             Style.CHOSEN, Pattern.compile("^>")));
 
     private record Run(Style style, int x, int y, String text) {}
