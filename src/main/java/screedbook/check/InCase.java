@@ -67,6 +67,17 @@ public record InCase(
             Quantity.MAT_RANGE,
             Quantity.UNCOMPACTED_RANGE,
             Quantity.SPREAD);
+    /** Told where the sheet has something of them. */
+    private static final List<Quantity> DENSITY = List.of(
+            Quantity.DENSITY,
+            Quantity.DENSITY_MEAN,
+            Quantity.DENSITY_QUALITY,
+            Quantity.DENSITY_WITHIN,
+            Quantity.DENSITY_COLD_SPOT,
+            Quantity.OF_CONTROL_STRIP,
+            Quantity.MEAN_OF_CONTROL_STRIP,
+            Quantity.WATER_ABSORBED);
+
     private static final List<Quantity> TACK =
             List.of(Quantity.TACK_APPLIED, Quantity.TACK_RESIDUAL, Quantity.TACK_WATER, Quantity.TACK_MATERIAL);
 
@@ -107,6 +118,12 @@ public record InCase(
                 limits.add(told(quantity, "", bounds));
             }
         }
+        DENSITY.forEach(quantity -> {
+            Bounds bounds = bounds(job, sheet, situation, mix, quantity);
+            if (!bounds.noLimit()) {
+                limits.add(told(quantity, "", bounds));
+            }
+        });
         TACK.forEach(quantity -> limits.addAll(tack(job, sheet, situation, quantity)));
         List<Asked> asked = Stream.of(Demand.values())
                 .flatMap(demand -> sheet.asked(demand, situation).stream())

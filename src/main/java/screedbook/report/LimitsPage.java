@@ -36,6 +36,14 @@ public final class LimitsPage {
         names.put(Quantity.PAVER_DIFFERENCE, "paver, from target");
         names.put(Quantity.LIFT, "planned thickness");
         names.put(Quantity.CORE_HEIGHT, "core height");
+        names.put(Quantity.DENSITY, "density, each test");
+        names.put(Quantity.DENSITY_MEAN, "density, mean of a lot");
+        names.put(Quantity.DENSITY_QUALITY, "density, ends of Q");
+        names.put(Quantity.DENSITY_WITHIN, "density within limits");
+        names.put(Quantity.DENSITY_COLD_SPOT, "density, cold spot");
+        names.put(Quantity.OF_CONTROL_STRIP, "gauge, of the strip");
+        names.put(Quantity.MEAN_OF_CONTROL_STRIP, "gauge, mean of strip");
+        names.put(Quantity.WATER_ABSORBED, "water in a core");
         names.put(Quantity.JOINT_OFFSET, "joint, from one below");
         names.put(Quantity.MAT_RANGE, "range along the mat");
         names.put(Quantity.UNCOMPACTED_RANGE, "range, uncompacted mat");

@@ -20,6 +20,22 @@ public enum Demand implements Word {
     UNCOMPACTED_MAT_LOOKED_AT,
     /** The layer is not placed on these dates. */
     NOT_ON_THESE_DATES,
+    /** So many tests of density are taken in each sublot. */
+    DENSITY_TESTS,
+    /** A test of density is the mean of the cores of a sublot. */
+    DENSITY_BY_SUBLOT,
+    /** A lot's mean weighs each sublot by its tons. */
+    DENSITY_BY_TONS,
+    /** The percent within limits is found by the beta distribution. */
+    PWL_BY_BETA,
+    /** The percent within limits is the table row of the next higher quality index. */
+    PWL_BY_NEXT_HIGHER_ROW,
+    /** Pay for density goes by the formula of Florida's 334-8. */
+    PAY_BY_FLORIDA_334,
+    /** Pay for density goes by the formulas of Colorado's Table 105-3. */
+    PAY_BY_COLORADO_105_3,
+    /** Pay for density goes by the formula in appendix B of FHWA-HRT-12-027. */
+    PAY_BY_HRT_12_027,
     /** So many equal temperatures in a row are worth a look at the instrument. */
     SAME_HEAT_IN_A_ROW
 }

@@ -20,6 +20,22 @@ public enum Quantity implements Word {
     LIFT_SIZES_COARSE(Measure.TIMES),
     /** Untrimmed core height. */
     CORE_HEIGHT(Measure.DEPTH),
+    /** One test of density, in hundredths of the theoretical maximum. */
+    DENSITY(Measure.PERCENT),
+    /** The mean of a lot's tests of density. */
+    DENSITY_MEAN(Measure.PERCENT),
+    /** The ends from which a lot's quality index is counted. */
+    DENSITY_QUALITY(Measure.PERCENT),
+    /** Percent of a lot's density that is within those ends. */
+    DENSITY_WITHIN(Measure.PERCENT),
+    /** One test of density where the mat was seen to be colder than beside it. */
+    DENSITY_COLD_SPOT(Measure.PERCENT),
+    /** A gauge reading in hundredths of the control strip's density. */
+    OF_CONTROL_STRIP(Measure.PERCENT),
+    /** The mean of a lot's gauge readings in hundredths of the control strip's density. */
+    MEAN_OF_CONTROL_STRIP(Measure.PERCENT),
+    /** Water that a core took up, in hundredths of its volume. */
+    WATER_ABSORBED(Measure.PERCENT),
     /** From a longitudinal joint across to the nearest one of the lift below. */
     JOINT_OFFSET(Measure.DEPTH),
     TACK_APPLIED(Measure.TACK_RATE),

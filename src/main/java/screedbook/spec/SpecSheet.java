@@ -22,7 +22,11 @@ public final class SpecSheet {
             "ufgs-02749",
             "ufc-3-250-03-2001",
             "joints-fp-96",
-            "joints-kansas-614");
+            "joints-kansas-614",
+            "oklahoma-411-9qa-1999",
+            "colorado-105-2011",
+            "south-dakota-315",
+            "control-strip-virginia");
     private static final String USUAL = "usual";
 
     private final String name;

@@ -22,7 +22,10 @@ final class DueCases {
                 "",
                 Sort.MISSING,
                 "no yield check in 45 T",
-                Shift.night(often).load("21:00", "1001", "").load("21:10", "1002", "").load("21:20", "1003", ""),
+                Shift.night(often)
+                        .load("21:00", "1001", "")
+                        .load("21:10", "1002", "")
+                        .load("21:20", "1003", ""),
                 Shift.night(often)
                         .load("21:00", "1001", "")
                         .load("21:10", "1002", "")
