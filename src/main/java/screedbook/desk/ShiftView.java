@@ -165,30 +165,14 @@ final class ShiftView {
 
     private record Side(String text, Style style) {}
 
-<<<<<<< HEAD
     private static List<Side> sideLines(Model model, int rows) {
         List<Side> above = new ArrayList<>();
+        stopped(model, above);
         Echo.side(model.shift()).forEach(t -> above.add(new Side(t, Style.STRONG)));
         above.add(new Side("", Style.PLAIN));
         List<Side> below = new ArrayList<>();
         below.add(new Side("", Style.PLAIN));
         below.add(new Side("to answer", Style.PLAIN));
-=======
-    private static List<Side> sideLines(Model model) {
-        List<Side> lines = new ArrayList<>();
-        stopped(model, lines);
-        Echo.side(model.shift()).forEach(t -> lines.add(new Side(t, Style.STRONG)));
-        lines.add(new Side("", Style.PLAIN));
-        if (model.shift().closed()) {
-            lines.add(new Side("closed: late lines", Style.ALERT));
-            lines.add(new Side("go behind the close", Style.PLAIN));
-        } else {
-            lines.add(new Side("due", Style.PLAIN));
-            model.shift().totals().dues().forEach(due -> due(due, lines));
-        }
-        lines.add(new Side("", Style.PLAIN));
-        lines.add(new Side("to answer", Style.PLAIN));
->>>>>>> ea2f3a8 (Every kind of entry is begun by a key of its own, and a stop of the paver counts its minutes)
         Map<Sort, Integer> open = model.shift().seen().open();
         open.forEach((sort, count) -> below.add(
                 new Side("  " + count + " " + sort.text(), sort == Sort.OUTSIDE ? Style.MARK : Style.LOOK_AGAIN)));
