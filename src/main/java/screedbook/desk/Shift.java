@@ -32,7 +32,6 @@ import screedbook.tally.Totals;
  *
  * @param marks the findings that stand beside an entry, by the entry's number
  * @param last the newest entry of each kind that counts
- * @param stopped the stop of the paver that lasts, if one does
  * @param loadsUntilHeat how many loads of a mix come before the one that wants a temperature
  */
 public record Shift(
@@ -45,7 +44,6 @@ public record Shift(
         Map<String, Integer> loadsUntilHeat,
         Pictured pictured,
         Seen seen,
-        Optional<Stoppage> stopped,
         boolean writable) {
     /**
      * What the shift's screen tells of all entries and findings, counted once.
@@ -53,8 +51,9 @@ public record Shift(
      * @param open findings without an answer, by sort; sorts without any are left out
      * @param uncounted lines that could not be counted
      * @param closed whether this laptop's book is closed
+     * @param stopped the stop of the paver that lasts, if one does
      */
-    record Seen(Map<Ref, Standing<?>> entries, Map<Sort, Integer> open, int uncounted, boolean closed) {
+    record Seen(Map<Ref, Standing<?>> entries, Map<Sort, Integer> open, int uncounted, boolean closed, Optional<Stoppage> stopped) {
         private static Seen of(Msg.Page page, List<Finding> findings) {
             Map<Ref, Standing<?>> entries = new HashMap<>();
             boolean closed = false;
@@ -64,7 +63,7 @@ public record Shift(
             }
             Map<Sort, Integer> open = new EnumMap<>(Sort.class);
             findings.stream().filter(f -> !f.answered()).forEach(f -> open.merge(f.sort(), 1, Integer::sum));
-            return new Seen(entries, open, page.day().uncounted().size(), closed);
+            return new Seen(entries, open, page.day().uncounted().size(), closed, Stoppage.lasting(Stoppage.of(page.day())));
         }
     }
 
@@ -83,7 +82,6 @@ public record Shift(
                 heat(page.day(), job),
                 Pictured.of(page, totals, findings, job),
                 Seen.of(page, findings),
-                Stoppage.lasting(Stoppage.of(page.day())),
                 writable);
     }
 
@@ -147,6 +145,11 @@ public record Shift(
     /** Findings that nobody has answered yet. */
     public List<Finding> open() {
         return findings.stream().filter(f -> !f.answered()).toList();
+    }
+
+    /** The stop of the paver that lasts, if one does. */
+    Optional<Stoppage> stopped() {
+        return seen.stopped();
     }
 
     /** Whether this laptop's book is closed. */
