@@ -35,6 +35,7 @@ import screedbook.entry.Refused;
 import screedbook.entry.Seal;
 import screedbook.entry.ShiftId;
 import screedbook.entry.Shown;
+import screedbook.entry.Standing;
 import screedbook.entry.Unwritten;
 import screedbook.job.Agreed;
 import screedbook.job.Job;
