@@ -52,7 +52,7 @@ class KeyTableTest {
             assertThat(row.does()).isNotBlank();
             assertThat(row.key()).isNotBlank();
             boolean reached = keys().stream().anyMatch(row.struck());
-            assertThat(reached).as(row.key()).isEqualTo(!TYPED.contains(row.key()));
+            assertThat(reached).as(row.key()).isEqualTo(place != Place.FORM || !TYPED.contains(row.key()));
         }
     }
 
