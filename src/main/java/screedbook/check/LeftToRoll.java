@@ -2,7 +2,9 @@ package screedbook.check;
 
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import screedbook.calc.DewPoint;
@@ -39,22 +41,44 @@ public record LeftToRoll(String text, List<String> working) {
                     + " McAdams, radiation counted apart.";
 
     /**
+     * What of a shift goes into an estimate, looked for once.
+     *
+     * @param read the last load of each lift whose temperature was read at the paver
+     */
+    public record Seen(
+            Optional<Standing<Weather>> weather,
+            Optional<Standing<Surface>> surface,
+            Map<Integer, Standing<Ticket>> read) {
+        public static Seen of(Day day, Job job) {
+            Map<Integer, Standing<Ticket>> read = new HashMap<>();
+            for (Standing<Ticket> each : day.standing(Ticket.class)) {
+                Ticket ticket = each.entry();
+                if (Load.laid(ticket) && ticket.heat().paver() != null) {
+                    Cases.lift(job, ticket.spot().lift(), ticket.spot().pull())
+                            .ifPresent(lift -> read.put(lift.number(), each));
+                }
+            }
+            return new Seen(day.last(Weather.class), day.last(Surface.class), Map.copyOf(read));
+        }
+    }
+
+    /**
      * The estimate for a ticket with a temperature at the paver, from its discharge; or for a mat temperature, from its
      * reading. Empty where nothing was keyed to work it out from: that temperature, the lift and its planned thickness,
      * and a weather with air and wind.
      *
      * @param at when it happens; null where nobody noted it, and then no sun is counted
      */
-    public static Optional<LeftToRoll> of(Job job, Day day, Entry partial, OffsetDateTime at) {
+    public static Optional<LeftToRoll> of(Job job, Seen seen, Entry partial, OffsetDateTime at) {
         if (partial instanceof Ticket ticket && Load.laid(ticket)) {
             Optional<Job.Lift> lift =
                     Cases.lift(job, ticket.spot().lift(), ticket.spot().pull());
-            return lift.flatMap(l -> new Making(job, day, l, at)
+            return lift.flatMap(l -> new Making(job, seen, l, at)
                     .fresh("at the paver", ticket.heat().paver()));
         }
         if (partial instanceof Mat mat && rolled(mat)) {
             Optional<Job.Lift> lift = Cases.lift(job, mat.lift(), mat.pull());
-            return lift.flatMap(l -> new Making(job, day, l, at).mat(mat));
+            return lift.flatMap(l -> new Making(job, seen, l, at).mat(mat));
         }
         return Optional.empty();
     }
@@ -67,14 +91,14 @@ public record LeftToRoll(String text, List<String> working) {
     private static final class Making {
         private final Planning.RollUntil until;
         private final Job job;
-        private final Day day;
+        private final Seen seen;
         private final Job.Lift lift;
         private final OffsetDateTime at;
         private final List<String> put = new ArrayList<>();
 
-        Making(Job job, Day day, Job.Lift lift, OffsetDateTime at) {
+        Making(Job job, Seen seen, Job.Lift lift, OffsetDateTime at) {
             this.job = job;
-            this.day = day;
+            this.seen = seen;
             this.lift = lift;
             this.at = at;
             this.until = job.planning().rolledUntil(job.system());
@@ -87,7 +111,9 @@ public record LeftToRoll(String text, List<String> working) {
 
         /** A mat that rolling begins on has cooled from above: it is as old as the load's cooling down to the reading. */
         Optional<LeftToRoll> mat(Mat mat) {
-            Optional<Standing<Ticket>> load = mat.taken() == Mat.Taken.ROLLING_BEGINS ? load() : Optional.empty();
+            Optional<Standing<Ticket>> load = mat.taken() == Mat.Taken.ROLLING_BEGINS
+                    ? Optional.ofNullable(seen.read().get(lift.number()))
+                    : Optional.empty();
             if (mat.mat() == null || load.isEmpty()) {
                 return fresh("of the mat", mat.mat());
             }
@@ -107,42 +133,26 @@ public record LeftToRoll(String text, List<String> working) {
             return all.map(minutes -> told(minutes, age.getAsDouble()));
         }
 
-        /** The last load of this lift whose temperature was read at the paver. */
-        private Optional<Standing<Ticket>> load() {
-            List<Standing<Ticket>> tickets = day.standing(Ticket.class);
-            for (int i = tickets.size() - 1; i >= 0; i--) {
-                Ticket ticket = tickets.get(i).entry();
-                boolean same = Cases.lift(
-                                job, ticket.spot().lift(), ticket.spot().pull())
-                        .filter(lift::equals)
-                        .isPresent();
-                if (same && Load.laid(ticket) && ticket.heat().paver() != null) {
-                    return Optional.of(tickets.get(i));
-                }
-            }
-            return Optional.empty();
-        }
-
         private Optional<MatCooling.Minutes> cooling(String where, Amount mix, Amount stop) {
-            Optional<Standing<Weather>> weather = day.last(Weather.class);
+            Optional<Standing<Weather>> weather = seen.weather();
             boolean thick = lift.thickness() != null && lift.thickness().value().signum() > 0;
             if (mix == null || !thick || weather.isEmpty()) {
                 return Optional.empty();
             }
-            Weather seen = weather.get().entry();
-            if (seen.air() == null || seen.wind() == null || seen.wind().value().signum() < 0) {
+            Weather air = weather.get().entry();
+            if (air.air() == null || air.wind() == null || air.wind().value().signum() < 0) {
                 return Optional.empty();
             }
             put.add("lift " + lift.number() + ", " + lift.thickness().text() + " as planned, mix " + mix.text() + " "
                     + where);
-            MatCooling.Lift laid = new MatCooling.Lift(lift.thickness(), mix, base(seen.air()), under());
+            MatCooling.Lift laid = new MatCooling.Lift(lift.thickness(), mix, base(air.air()), under());
             MatCooling.Above above = above(weather.get());
             return Optional.of(MatCooling.until(stop, laid, above));
         }
 
         private Amount base(Amount air) {
             Optional<Standing<Surface>> read =
-                    day.last(Surface.class).filter(s -> s.entry().surface() != null);
+                    seen.surface().filter(s -> s.entry().surface() != null);
             put.add(read.map(s -> s.ref() + " surface " + s.entry().surface().text())
                     .orElse("surface not read: taken to be as warm as the air"));
             return read.map(s -> s.entry().surface()).orElse(air);
@@ -150,9 +160,8 @@ public record LeftToRoll(String text, List<String> working) {
 
         /** As seen at the last surface reading, else as planned, else asphalt. */
         private Stuff under() {
-            Surface.Base seen =
-                    day.last(Surface.class).map(s -> s.entry().base()).orElse(null);
-            Surface.Base base = seen == null ? lift.base() : seen;
+            Surface.Base noted = seen.surface().map(s -> s.entry().base()).orElse(null);
+            Surface.Base base = noted == null ? lift.base() : noted;
             put.add("laid on " + (base == null ? "asphalt, since nothing is noted" : base.word()));
             if (base == Surface.Base.CONCRETE) {
                 return Stuff.CONCRETE;
@@ -161,23 +170,22 @@ public record LeftToRoll(String text, List<String> working) {
         }
 
         private MatCooling.Above above(Standing<Weather> weather) {
-            Weather seen = weather.entry();
-            double eighths = eighths(seen.sky());
-            Optional<Amount> dew =
-                    Optional.ofNullable(seen.humidity()).flatMap(h -> DewPoint.of(seen.air(), h.value()));
-            Amount sky = dew.map(d -> SkyLight.radiates(seen.air(), d, eighths)).orElse(seen.air());
+            Weather air = weather.entry();
+            double eighths = eighths(air.sky());
+            Optional<Amount> dew = Optional.ofNullable(air.humidity()).flatMap(h -> DewPoint.of(air.air(), h.value()));
+            Amount sky = dew.map(d -> SkyLight.radiates(air.air(), d, eighths)).orElse(air.air());
             double sun = sun(eighths);
-            put.add(weather.ref() + " air " + seen.air().text() + ", wind "
-                    + seen.wind().text() + ", sky "
-                    + (seen.sky() == null ? "not noted" : seen.sky().word()) + ", radiates as "
+            put.add(weather.ref() + " air " + air.air().text() + ", wind "
+                    + air.wind().text() + ", sky "
+                    + (air.sky() == null ? "not noted" : air.sky().word()) + ", radiates as "
                     + sky.shown(0).text());
-            return new MatCooling.Above(seen.air(), seen.wind(), sky, sun);
+            return new MatCooling.Above(air.air(), air.wind(), sky, sun);
         }
 
         /** W/m2 on level ground; none where the last surface was read in the shade. */
         private double sun(double eighths) {
             Optional<Cases.Spot> spot = Cases.spot(job);
-            boolean shade = day.last(Surface.class)
+            boolean shade = seen.surface()
                     .filter(s -> s.entry().light() == Surface.Light.SHADE)
                     .isPresent();
             if (shade || at == null || spot.isEmpty()) {

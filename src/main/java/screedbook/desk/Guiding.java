@@ -30,7 +30,7 @@ final class Guiding {
             return Optional.empty();
         }
         OffsetDateTime at = reading.time() == null ? model.now() : reading.time();
-        return LeftToRoll.of(model.shift().job(), model.shift().day(), entry, at);
+        return LeftToRoll.of(model.shift().job(), model.shift().rolled(), entry, at);
     }
 
     /** Other readings of what was typed and likely slips, those of the blank with the cursor first. */

@@ -109,7 +109,7 @@ final class ListKeys {
     /** All figures in the order of their sections. */
     static List<Figure> figures(Model model) {
         List<Figure> figures = new ArrayList<>();
-        for (Section section : model.shift().totals().sections()) {
+        for (Section section : model.shift().sections()) {
             figures.addAll(section.figures());
         }
         return figures;

@@ -107,7 +107,7 @@ final class ListView {
     }
 
     private static List<Row> figures(Model model) {
-        return figures(model.shift().totals().sections());
+        return figures(model.shift().sections());
     }
 
     static List<Row> figures(List<Section> sections) {

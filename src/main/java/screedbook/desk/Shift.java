@@ -10,9 +10,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import screedbook.check.AtThisPace;
 import screedbook.check.Finding;
 import screedbook.check.Findings;
 import screedbook.check.Ground;
+import screedbook.check.LeftToRoll;
 import screedbook.check.Sort;
 import screedbook.entry.Closing;
 import screedbook.entry.Day;
@@ -23,6 +25,7 @@ import screedbook.entry.Standing;
 import screedbook.entry.Ticket;
 import screedbook.job.Job;
 import screedbook.tally.Rhythm;
+import screedbook.tally.Section;
 import screedbook.tally.Stoppage;
 import screedbook.tally.Totals;
 
@@ -43,6 +46,8 @@ public record Shift(
         Map<Kind, Standing<?>> last,
         Map<String, Integer> loadsUntilHeat,
         Pictured pictured,
+        AtThisPace ahead,
+        LeftToRoll.Seen rolled,
         Seen seen,
         boolean writable) {
     /**
@@ -81,6 +86,8 @@ public record Shift(
                 last(page.day()),
                 heat(page.day(), job),
                 Pictured.of(page, totals, findings, job),
+                AtThisPace.of(page.day(), job, page.ground().sheet(), totals, now),
+                LeftToRoll.Seen.of(page.day(), job),
                 Seen.of(page, findings),
                 writable);
     }
@@ -120,6 +127,13 @@ public record Shift(
             }
         }
         return marks;
+    }
+
+    /** What the shift comes to, and what comes of it if it goes on so. */
+    List<Section> sections() {
+        List<Section> sections = new ArrayList<>(totals.sections());
+        sections.addAll(ahead.sections());
+        return List.copyOf(sections);
     }
 
     Shift at(OffsetDateTime now) {

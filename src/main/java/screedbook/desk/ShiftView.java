@@ -169,8 +169,11 @@ final class ShiftView {
         List<Side> above = new ArrayList<>();
         stopped(model, above);
         Echo.side(model.shift()).forEach(t -> above.add(new Side(t, Style.STRONG)));
+        model.shift().ahead().work().forEach(t -> above.add(new Side(t, Style.STRONG)));
+        model.shift().ahead().lateLine().ifPresent(t -> above.add(new Side(t, Style.DUE)));
         above.add(new Side("", Style.PLAIN));
         List<Side> below = new ArrayList<>();
+        model.shift().ahead().limits().forEach(l -> below.add(new Side(" " + l, Style.PLAIN)));
         below.add(new Side("", Style.PLAIN));
         below.add(new Side("to answer", Style.PLAIN));
         Map<Sort, Integer> open = model.shift().seen().open();

@@ -2,11 +2,7 @@ package screedbook.tally;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.time.LocalDate;
-import java.time.LocalTime;
-import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -14,21 +10,16 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import screedbook.calc.Haul;
 import screedbook.calc.PaverSpeed;
-import screedbook.calc.Sun;
-import screedbook.entry.YesNo;
 import screedbook.job.Job;
 import screedbook.job.Planning;
 import screedbook.unit.Amount;
-import screedbook.unit.Unit;
 
 /** Trucks, spacing, paver speed and the last load of a plan, each with the sentence that leads to it. */
 final class HaulPlan {
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm");
     private static final String FORM = "mix delivery production form (industry worksheet)";
-    private static final Amount NO_TIME = Amount.of("0", Unit.MINUTE);
 
     private final Job job;
     private final Planning.Production made;
@@ -226,78 +217,12 @@ final class HaulPlan {
 
     /** The latest time of loading, by what the mat has to be rolled and cool before, for each way from a plant. */
     private void last() {
-        Planning.Cutoff cutoff = job.planning().cutoff();
-        Map<String, LocalTime> ends = new LinkedHashMap<>();
-        if (cutoff.lanesOpen() != null) {
-            ends.put("lanes open", cutoff.lanesOpen());
+        for (LastLoad load : LastLoad.planned(job)) {
+            figures.text(
+                    "plan-last-load." + load.name(),
+                    "last load leaves " + load.way() + ", " + load.what(),
+                    load.leaves().format(CLOCK),
+                    load.working());
         }
-        if (cutoff.cold() != null) {
-            ends.put("cold", cutoff.cold());
-        }
-        if (cutoff.dark() == YesNo.YES) {
-            sunsets().forEach((date, time) -> ends.put("dark on " + date, time));
-        }
-        Map<String, Amount> ways = ways();
-        ends.forEach((what, end) -> ways.forEach((way, haul) -> last(cutoff, what, end, way, haul)));
-    }
-
-    private Map<String, Amount> ways() {
-        Map<String, Amount> ways = new LinkedHashMap<>();
-        job.planning().haul().stream()
-                .filter(h -> h.minutes() != null)
-                .forEach(h -> ways.merge(h.plant(), h.minutes(), (a, b) -> a.compareTo(b) >= 0 ? a : b));
-        if (ways.isEmpty()
-                && made != null
-                && made.cycle() != null
-                && made.cycle().haul() != null) {
-            ways.put("the plant", made.cycle().haul());
-        }
-        return ways;
-    }
-
-    private void last(Planning.Cutoff cutoff, String what, LocalTime end, String way, Amount haul) {
-        Planning.Cycle cycle = made == null ? null : made.cycle();
-        Map<String, Amount> less = new LinkedHashMap<>();
-        less.put("cooling", cutoff.cooling());
-        less.put("rolling", cutoff.rolling());
-        less.put("dump", cycle == null ? null : cycle.dump());
-        less.put("delay at the paver", cycle == null ? null : cycle.delay());
-        less.put("haul", haul);
-        less.values().removeIf(Objects::isNull);
-        Amount all = less.values().stream().reduce(NO_TIME, Amount::plus);
-        long minutes = all.value().setScale(0, RoundingMode.CEILING).longValueExact();
-        List<String> put = new ArrayList<>(List.of(what + " " + end.format(CLOCK)));
-        less.forEach((part, amount) -> put.add("less " + part + " " + amount.text()));
-        figures.text(
-                "plan-last-load." + what + "." + way,
-                "last load leaves " + way + ", " + what,
-                end.minusMinutes(minutes).format(CLOCK),
-                working(
-                        "time by which the mat is done - " + String.join(" - ", less.keySet()) + "; clock not changed"
-                                + " between",
-                        put,
-                        cutoff.source() == null ? "job, cutoff; common practice, no source" : cutoff.source()));
-    }
-
-    /** Sunset, to the minute before, on the first and the last day of each planned period. */
-    private Map<LocalDate, LocalTime> sunsets() {
-        Map<LocalDate, LocalTime> found = new LinkedHashMap<>();
-        Job.Place place = job.place();
-        if (place == null || place.latitude() == null || place.longitude() == null) {
-            return found;
-        }
-        job.planning().work().stream()
-                .flatMap(period -> Stream.of(period.from(), period.to()))
-                .distinct()
-                .forEach(date -> Sun.set(
-                                date,
-                                place.latitude().doubleValue(),
-                                place.longitude().doubleValue())
-                        .ifPresent(set -> found.put(date, minute(set.atZone(job.zone())))));
-        return found;
-    }
-
-    private static LocalTime minute(ZonedDateTime time) {
-        return time.toLocalTime().withSecond(0).withNano(0);
     }
 }

@@ -20,7 +20,7 @@ record Length(Planning.Stretch stretch, Job.Pull pull, Job.Lift lift, Amount alo
                 .toList();
     }
 
-    private static Optional<Length> of(Job job, Road road, Planning.Stretch s) {
+    static Optional<Length> of(Job job, Road road, Planning.Stretch s) {
         return job.pull(s.pull(), s.lift())
                 .flatMap(pull -> job.lift(s.lift()).map(lift -> {
                     Amount along = road.length(s.from(), s.to());

@@ -53,6 +53,7 @@ public record Totals(
         left.addAll(PullArea.left(day, job, runs));
         List<Section> sections = new ArrayList<>(new TonsSections(job).of(tons));
         sections.add(new TonsSections(job).pay(tons, before));
+        sections.add(Pace.of(day, job, tons.get(0), runs).section());
         sections.add(new RoadSections(job).spread(runs));
         sections.add(new RoadSections(job).tack(shots));
         sections.add(heat);

@@ -21,7 +21,8 @@ class LeftToRollTest {
             Pattern.compile("estimate: (\\d+) to (\\d+) min left to roll, mean of the lift");
 
     private static Optional<LeftToRoll> left(Shift shift, String clock, String partial) {
-        return LeftToRoll.of(shift.job(), shift.day(), Shift.entry(partial), shift.time(clock));
+        return LeftToRoll.of(
+                shift.job(), LeftToRoll.Seen.of(shift.day(), shift.job()), Shift.entry(partial), shift.time(clock));
     }
 
     private static int least(Shift shift, String partial) {

@@ -137,6 +137,8 @@ class GrowthTest {
                 s.last(),
                 s.loadsUntilHeat(),
                 pictured,
+                s.ahead(),
+                s.rolled(),
                 s.seen(),
                 s.writable()));
     }
