@@ -153,20 +153,6 @@ final class Runs {
             return finished(name, merged, length, whole, weight, rate);
         }
 
-        /** The lift noted; else the one in which the pull lies; else the only one of the job. */
-        private Optional<Job.Lift> planned() {
-            if (lift != null) {
-                return job.lift(lift);
-            }
-            List<Job.Lift> of = job.pulls().stream()
-                    .filter(p -> p.name().equals(pull))
-                    .flatMap(p -> job.lift(p.lift()).stream())
-                    .distinct()
-                    .toList();
-            List<Job.Lift> any = of.isEmpty() ? job.lifts() : of;
-            return any.size() == 1 ? Optional.of(any.get(0)) : Optional.empty();
-        }
-
         private Run finished(
                 String name,
                 List<Run.Piece> merged,
@@ -174,18 +160,8 @@ final class Runs {
                 PullArea area,
                 Amount weight,
                 Optional<Amount> rate) {
-            Optional<Job.Lift> planned = planned();
-            Optional<UnitWeight> unitWeight = job.mix(planned.map(Job.Lift::mix).orElse(mix))
-                    .or(() -> job.mix(mix))
-                    .map(UnitWeight::of);
-            unitWeight.ifPresent(u -> put.add("unit weight " + u.weight().text() + ": " + u.source()));
-            Optional<Amount> target = unitWeight.flatMap(
-                    u -> planned.map(Job.Lift::thickness).map(t -> SpreadRate.target(t, u.weight())));
-            target.ifPresent(t -> put.add("target " + t.shown(1).text() + " for "
-                    + planned.map(Job.Lift::thickness).map(Amount::text).orElse("") + " planned"));
-            Optional<Amount> percent = rate.flatMap(r -> target.flatMap(t -> SpreadRate.percentOf(t, r)));
-            Optional<Amount> thick =
-                    rate.flatMap(r -> unitWeight.map(u -> SpreadRate.equivalentThickness(r, u.weight())));
+            Target target = Target.of(job, pull, lift, mix);
+            put.addAll(target.put());
             return new Run(
                     name,
                     pull,
@@ -198,9 +174,9 @@ final class Runs {
                     weight,
                     new Amount(elsewhere, heavy),
                     rate,
-                    target,
-                    percent,
-                    thick,
+                    target.rate(),
+                    target.percent(rate),
+                    target.thickness(rate),
                     List.copyOf(entries),
                     List.copyOf(put),
                     List.copyOf(stretches),

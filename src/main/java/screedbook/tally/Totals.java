@@ -18,6 +18,7 @@ import screedbook.unit.Measure;
  * @param runs what was laid, pull by pull
  * @param turns the placed loads in the rhythm of their mix
  * @param road where all this was
+ * @param yields how much of it went where, and how thick it was found
  * @param left entries or figures that are in no total, and why
  * @param before the shifts before this one
  * @param samples lots, samples and densities over all shifts up to this one
@@ -31,6 +32,7 @@ public record Totals(
         List<Run> runs,
         List<Rhythm.Turn> turns,
         Roadwork road,
+        Yields yields,
         List<Left> left,
         ToDate before,
         Samples samples) {
@@ -55,6 +57,9 @@ public record Totals(
         sections.add(new TonsSections(job).pay(tons, before));
         sections.add(Pace.of(day, job, tons.get(0), runs).section());
         sections.add(new RoadSections(job).spread(runs));
+        Yields yields = Yields.of(day, job, loads.loads(), runs, before);
+        sections.add(new YieldSections(job).yield(yields, loads.loads()));
+        sections.add(new YieldSections(job).depth(yields.depths()));
         sections.add(new RoadSections(job).tack(shots));
         sections.add(heat);
         sections.add(HaulSection.of(job, loads.loads(), before));
@@ -79,6 +84,7 @@ public record Totals(
                 runs,
                 turns,
                 road,
+                yields,
                 List.copyOf(left),
                 before,
                 samples);

@@ -26,6 +26,7 @@ import screedbook.entry.Unwritten;
 import screedbook.picture.Dot;
 import screedbook.tally.Roadwork;
 import screedbook.tally.Totals;
+import screedbook.tally.Yields;
 
 /**
  * A key and the screen after it cost the same early and late in a shift. The bound of 2 ms is the program's own promise,
@@ -121,6 +122,10 @@ class GrowthTest {
                 new Counted<>(t.runs(), looks),
                 new Counted<>(t.turns(), looks),
                 new Roadwork(new Counted<>(t.road().lanes(), looks)),
+                new Yields(
+                        new Counted<>(t.yields().checks(), looks),
+                        new Counted<>(t.yields().ahead(), looks),
+                        new Counted<>(t.yields().depths(), looks)),
                 new Counted<>(t.left(), looks),
                 t.before(),
                 t.samples());
