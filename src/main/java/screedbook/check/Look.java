@@ -33,10 +33,13 @@ import screedbook.spec.Demand;
 import screedbook.spec.Quantity;
 import screedbook.spec.Situation;
 import screedbook.spec.SpecSheet;
+import screedbook.tally.ListMatch;
 import screedbook.tally.Load;
+import screedbook.tally.PlantCount;
 import screedbook.tally.Roadwork;
 import screedbook.tally.Totals;
 import screedbook.unit.Amount;
+import screedbook.unit.Measure;
 import screedbook.unit.Unit;
 
 /** A day laid out for the rules, each list made once. */
@@ -57,6 +60,8 @@ final class Look {
     private final Map<Job, Known> known = new IdentityHashMap<>();
     private List<Load> laid;
     private Placed placed;
+    private List<ListMatch> lists;
+    private List<PlantCount> plantCounts;
 
     /** Trucks and plants of a job by their names. */
     private record Known(Map<String, Job.Truck> trucks, Map<String, Job.Plant> plants) {
@@ -139,6 +144,24 @@ final class Look {
     /** Where on the road what was done; nothing where the job is not found. */
     Roadwork road() {
         return totals.map(Totals::road).orElse(Roadwork.NONE);
+    }
+
+    /** The plants' lists laid beside the tickets; none where the job is not found. */
+    List<ListMatch> lists() {
+        if (lists == null) {
+            lists = job().map(job -> ListMatch.all(day, job)).orElse(List.of());
+        }
+        return lists;
+    }
+
+    /** What the plants told beside what is kept here; none where the job is not found. */
+    List<PlantCount> plantCounts() {
+        if (plantCounts == null) {
+            plantCounts = job().flatMap(
+                            job -> totals.map(t -> PlantCount.all(day, t.loads(), Measure.LOAD.unit(job.system()))))
+                    .orElse(List.of());
+        }
+        return plantCounts;
     }
 
     /** What lies where along the road; worked out when it is first asked for. */

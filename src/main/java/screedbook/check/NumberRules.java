@@ -13,6 +13,9 @@ import screedbook.entry.Number;
 import screedbook.entry.Standing;
 import screedbook.entry.Ticket;
 import screedbook.job.Job;
+import screedbook.spec.Demand;
+import screedbook.spec.Situation;
+import screedbook.spec.SpecSheet;
 
 /** Rules about ticket numbers, by the series of their plant. */
 final class NumberRules {
@@ -151,7 +154,9 @@ final class NumberRules {
     }
 
     /** Longer gaps are told as a whole: nobody explains thousands of numbers one by one. */
-    private static final int ONE_BY_ONE = 200;
+    private static final long ONE_BY_ONE = Look.asked(SpecSheet.usual(), Demand.TOLD_AS_A_WHOLE, Situation.UNKNOWN)
+            .map(asked -> asked.count().longValueExact())
+            .orElse(Long.MAX_VALUE);
 
     private static List<Mark> gap(String plant, long last, long next, Standing<Ticket> at, Map<Named, Number> said) {
         long first = last + 1;

@@ -17,6 +17,8 @@ public final class Rules {
                     NumberRules.ALL,
                     WeightRules.ALL,
                     TicketRules.ALL,
+                    SightRules.ALL,
+                    PlantRules.ALL,
                     HeatRules.ALL,
                     DueRules.ALL)
             .flatMap(List::stream)

@@ -46,7 +46,7 @@ final class Slips {
 
     /** Tons in a blank for pounds, tonnes in one for kilograms. */
     static Optional<Guide.Offer> scale(String name, Amount weight) {
-        if (weight == null || weight.value().signum() <= 0 || weight.value().compareTo(new BigDecimal("100")) > 0) {
+        if (weight == null || weight.value().signum() <= 0 || unusual(Quantity.SCALE_AS_TONS, weight)) {
             return Optional.empty();
         }
         boolean metric = weight.unit() == Unit.KILOGRAM;

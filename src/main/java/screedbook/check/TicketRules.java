@@ -341,19 +341,14 @@ final class TicketRules {
     }
 
     /** A ton of 2,000 lb is 0.907 of a tonne: a count in the other one is out by that ratio. */
-    private static String ratio(Amount theirs, Amount ours) {
+    static String ratio(Amount theirs, Amount ours) {
         BigDecimal least = theirs.to(ours.unit()).value().min(ours.value());
         BigDecimal most = theirs.to(ours.unit()).value().max(ours.value());
         if (least.signum() <= 0) {
             return "";
         }
-        BigDecimal tonne =
-                new Amount(BigDecimal.ONE, Unit.TONNE).to(Unit.SHORT_TON).value();
-        boolean near = most.divide(least, 4, RoundingMode.HALF_EVEN)
-                        .subtract(tonne)
-                        .abs()
-                        .compareTo(new BigDecimal("0.005"))
-                < 0;
+        Amount ratio = new Amount(most.divide(least, 4, RoundingMode.HALF_EVEN), Unit.TIMES);
+        boolean near = Slips.usual(Quantity.TONNE_RATIO, ratio);
         return near ? "The two differ as a tonne and a ton of 2,000 lb do." : "";
     }
 }

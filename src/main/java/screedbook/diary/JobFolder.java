@@ -183,7 +183,7 @@ public final class JobFolder {
         List<Damage> damages = new ArrayList<>();
         read.forEach(book -> book.files().forEach(file -> damages.addAll(file.damages())));
         Day day = Day.of(shift, read.stream().map(BookRead::lines).toList());
-        return new ShiftRead(shift, day, List.copyOf(read), List.copyOf(damages));
+        return new ShiftRead(shift, day.with(PlantLists.in(this).of(day)), List.copyOf(read), List.copyOf(damages));
     }
 
     /** Every diary file with its path, by shift, book, revision and segment; the first folder that has a name counts. */

@@ -16,6 +16,8 @@ import screedbook.entry.Damage;
 import screedbook.entry.Line;
 import screedbook.entry.Opening;
 import screedbook.entry.Plan;
+import screedbook.entry.PlantList;
+import screedbook.entry.Ref;
 import screedbook.entry.ShiftId;
 import screedbook.entry.Written;
 
@@ -29,6 +31,7 @@ public final class Verify {
     private final List<Verdict.Sealed> seals = new ArrayList<>();
     private final Map<String, Set<String>> hashes = new HashMap<>();
     private final Set<String> revisions = new HashSet<>();
+    private final Map<String, Ref> lists = new HashMap<>();
 
     private Verify(JobFolder folder) {
         this.folder = folder;
@@ -100,6 +103,12 @@ public final class Verify {
                 plan(line, opening.jobSha256(), opening.sheet(), opening.sheetSha256());
             } else if (written instanceof Line line && line.entry() instanceof Plan plan) {
                 plan(line, plan.jobSha256(), plan.sheet(), plan.sheetSha256());
+            } else if (written instanceof Line line && line.entry() instanceof PlantList list) {
+                lists.put(list.listFile(), line.ref());
+                PlantLists.in(folder)
+                        .gone(list)
+                        .ifPresent(why -> damages.add(
+                                new Damage(file(line), line.row(), "plant/" + list.listFile() + ": " + why)));
             }
         }
     }
@@ -167,6 +176,12 @@ public final class Verify {
             if (FileName.diary(name).isEmpty()) {
                 helpers.add(new Verdict.Helper("diary/" + name, told(diary.resolve(name))));
             }
+        }
+        for (String name : PlantLists.in(folder).names()) {
+            String told = lists.containsKey(name)
+                    ? "a plant's own list; " + lists.get(name) + " names it by its hash"
+                    : "no line names it";
+            helpers.add(new Verdict.Helper("plant/" + name, told));
         }
         return List.copyOf(helpers);
     }

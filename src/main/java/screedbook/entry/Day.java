@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -15,12 +16,23 @@ import java.util.Set;
  * @param written every line in reading order, with those that are foreign or unreadable
  * @param all every line of ours as it stands, in reading order, struck ones too
  * @param adrift corrections and answers that name an entry which is not there
+ * @param lists the plants' own lists that its lines name, by the line that brought each
  */
-public record Day(ShiftId shift, List<Written> written, List<Standing<?>> all, List<Line> adrift) {
+public record Day(
+        ShiftId shift, List<Written> written, List<Standing<?>> all, List<Line> adrift, Map<Ref, PlantRows> lists) {
     private static final Comparator<Standing<?>> HAPPENED = Comparator.<Standing<?>, OffsetDateTime>comparing(
                     Standing::order, OffsetDateTime.timeLineOrder())
             .thenComparing(s -> s.line().book())
             .thenComparing(s -> s.line().n());
+
+    public Day(ShiftId shift, List<Written> written, List<Standing<?>> all, List<Line> adrift) {
+        this(shift, written, all, adrift, Map.of());
+    }
+
+    /** The same day with the plants' lists that its lines name. */
+    public Day with(Map<Ref, PlantRows> others) {
+        return new Day(shift, written, all, adrift, Map.copyOf(others));
+    }
 
     /** The day made of its books' lines; each list is one book in its own order. */
     public static Day of(ShiftId shift, List<List<Written>> books) {

@@ -5,7 +5,7 @@ import screedbook.unit.Measure;
 
 /**
  * A plant's own list of loads that was laid beside the record: a second source, kept as it came, which changes no
- * entry. The program writes this line; the list lies in the job's folder.
+ * entry. The program writes this line, with the columns by which the list was read; the list lies in the job's folder.
  */
 public record PlantList(
         @Blank(value = "plant", pick = Blank.Pick.PLANT, width = 14)
@@ -15,9 +15,15 @@ public record PlantList(
         String listFile,
 
         @Blank(value = "sha-256", width = 64) String listSha256,
-        @Blank(value = "rows", width = 5) Integer listRows,
-        @Blank(value = "loads", width = 4) Integer loads,
+
+        @Blank(value = "rows", width = 5, help = "below its heading, those without a ticket number too")
+        Integer listRows,
+
+        @Blank(value = "loads", width = 4, help = "rows with a ticket number")
+        Integer loads,
 
         @Blank(value = "tons", measure = Measure.LOAD, width = 9)
-        Amount tons)
+        Amount tons,
+
+        ListColumns columns)
         implements Entry {}

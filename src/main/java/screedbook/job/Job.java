@@ -242,7 +242,8 @@ public record Job(
             @Blank(value = "name", due = Blank.Due.ALWAYS) String name,
             @Blank("series") Series series,
             @Blank("tickets print") Prints prints,
-            @Blank("scale certificate until") LocalDate scaleUntil) {}
+            @Blank("scale certificate until") LocalDate scaleUntil,
+            screedbook.entry.ListColumns list) {}
 
     /** Whose ticket numbers a plant counts: this job's alone, or all its customers'. */
     public enum Series implements Word {

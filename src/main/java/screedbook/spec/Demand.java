@@ -37,5 +37,9 @@ public enum Demand implements Word {
     /** Pay for density goes by the formula in appendix B of FHWA-HRT-12-027. */
     PAY_BY_HRT_12_027,
     /** So many equal temperatures in a row are worth a look at the instrument. */
-    SAME_HEAT_IN_A_ROW
+    SAME_HEAT_IN_A_ROW,
+    /** So many loads of a truck in a row with one net weight are looked at again. */
+    SAME_NET_IN_A_ROW,
+    /** More numbers than these are told as a whole and not one by one. */
+    TOLD_AS_A_WHOLE
 }

@@ -65,6 +65,12 @@ public enum Quantity implements Word {
     GROSS(Measure.SCALE),
     /** From one discharge of a truck to its next loading. */
     TURN(Measure.MINUTES),
+    /** From one discharge of a truck to its next one, in hundredths of the round that is planned. */
+    ROUND(Measure.PERCENT),
+    /** A weight in a blank for pounds or kilograms that is taken for tons. */
+    SCALE_AS_TONS(Measure.SCALE),
+    /** The greater of two sums of weights over the smaller, where one may be in tonnes and one in tons. */
+    TONNE_RATIO(Measure.TIMES),
     /** Any mix temperature that can be meant. */
     MIX(Measure.TEMPERATURE),
     /** Width of a pull or a tack shot. */

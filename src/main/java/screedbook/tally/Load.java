@@ -45,7 +45,7 @@ public record Load(
     }
 
     /** Whether another entry of the same ticket counts in its place. */
-    private boolean again() {
+    boolean again() {
         return left.startsWith(Loads.AGAIN);
     }
 

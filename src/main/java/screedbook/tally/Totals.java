@@ -56,6 +56,7 @@ public record Totals(
         List<Section> sections = new ArrayList<>(new TonsSections(job).of(tons));
         sections.add(new TonsSections(job).pay(tons, before));
         sections.add(Pace.of(day, job, tons.get(0), runs).section());
+        sections.add(PlantSection.of(day, job, loads.loads()));
         sections.add(new RoadSections(job).spread(runs));
         Yields yields = Yields.of(day, job, loads.loads(), runs, before);
         sections.add(new YieldSections(job).yield(yields, loads.loads()));

@@ -10,12 +10,15 @@ import java.util.function.Function;
 import screedbook.check.Ground;
 import screedbook.desk.Msg;
 import screedbook.diary.BookRead;
+import screedbook.diary.PlantLists;
 import screedbook.diary.ShiftRead;
 import screedbook.entry.Damage;
 import screedbook.entry.Day;
 import screedbook.entry.Kind;
 import screedbook.entry.Line;
 import screedbook.entry.Opening;
+import screedbook.entry.PlantRows;
+import screedbook.entry.Ref;
 import screedbook.entry.Seal;
 import screedbook.entry.ShiftId;
 import screedbook.entry.Written;
@@ -32,6 +35,7 @@ final class TakenShift {
     private final Map<String, List<Written>> books = new LinkedHashMap<>();
     private final List<Seal> seals = new ArrayList<>();
     private final List<Damage> damages;
+    private Map<Ref, PlantRows> lists;
     private Ground ground;
     private ToDate before;
 
@@ -45,6 +49,7 @@ final class TakenShift {
         this.bookName = bookName;
         this.clock = clock;
         this.damages = read.damages();
+        this.lists = read.day().lists();
         for (BookRead each : read.books()) {
             books.put(each.book(), new ArrayList<>(each.lines()));
             each.seal().ifPresent(seals::add);
@@ -86,6 +91,9 @@ final class TakenShift {
         if (line.kind() == Kind.PLAN || line.kind() == Kind.OPENING) {
             judge();
         }
+        if (line.kind() == Kind.PLANT_LIST) {
+            lists = PlantLists.in(shelf.folder()).of(day());
+        }
     }
 
     void add(Seal seal) {
@@ -102,7 +110,7 @@ final class TakenShift {
     }
 
     Day day() {
-        return Day.of(id, books.values().stream().map(List::copyOf).toList());
+        return Day.of(id, books.values().stream().map(List::copyOf).toList()).with(lists);
     }
 
     Msg.Page page() {

@@ -81,6 +81,7 @@ class RulesTest {
         record();
         RoadCases.add();
         DueCases.add();
+        PlantCases.add();
     }
 
     private static void heat() {

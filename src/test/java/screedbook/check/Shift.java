@@ -14,6 +14,8 @@ import screedbook.entry.Entry;
 import screedbook.entry.Fields;
 import screedbook.entry.Kind;
 import screedbook.entry.Line;
+import screedbook.entry.PlantRows;
+import screedbook.entry.Ref;
 import screedbook.entry.ShiftId;
 import screedbook.entry.Source;
 import screedbook.entry.Written;
@@ -22,6 +24,8 @@ import screedbook.job.Job;
 import screedbook.spec.SpecSheet;
 import screedbook.tally.ToDate;
 import screedbook.tally.Totals;
+import screedbook.unit.Amount;
+import screedbook.unit.Unit;
 
 /**
  * A shift of an invented job, keyed line by line. An entry is told as a line has it, {@code "number=48217 net_ston=22.31"};
@@ -31,7 +35,7 @@ final class Shift {
     private static final java.util.regex.Pattern NUMBERS = java.util.regex.Pattern.compile(
             "(\\w+_(degF|degC|lb|ston|t|ft|in|m|gal|gal_yd2|pct|mph|kmh|min|lb_ft3|mm|yd2|in_h|kg)|lift|format|batches|\\w+_parts"
                     + "|first_loads|then_one_in|tack_samples|job_revision|after_sunset|before_sunrise|latitude"
-                    + "|longitude|their_loads)=-?[0-9.]+|number=[0-9]");
+                    + "|longitude|their_loads|loads)=-?[0-9.]+|number=[0-9]");
 
     /** Two lifts, two mixes, two plants, PG 70 with a compaction aid, imaging; night from 20:00 to 06:00. */
     static final Map<String, Object> JOB = Map.ofEntries(
@@ -89,6 +93,7 @@ final class Shift {
     private OffsetDateTime keyed;
     private ToDate before = ToDate.NONE;
     private boolean lost;
+    private final Map<Ref, PlantRows> lists = new java.util.HashMap<>();
 
     private Shift(Job job, SpecSheet sheet, ShiftId id, String opens) {
         this.job = job;
@@ -282,6 +287,40 @@ final class Shift {
                 "");
     }
 
+    /**
+     * A list of the plant Quarry is brought in; each row is number, truck, net tons, and where they are told the date
+     * and hour of loading and the mix, with {@code -} for a cell that is empty.
+     */
+    Shift list(String... rows) {
+        List<PlantRows.Row> read = new ArrayList<>();
+        for (String row : rows) {
+            read.add(row(read.size() + 2, row.split("\\s+")));
+        }
+        return list(new PlantRows("Quarry", "quarry.csv", "", read, List.of()));
+    }
+
+    Shift list(PlantRows rows) {
+        with(entry("plant-list plant=Quarry list_file=quarry.csv"));
+        List<Written> book = books.get(books.size() - 1);
+        lists.put(((Line) book.get(book.size() - 1)).ref(), rows);
+        return this;
+    }
+
+    static PlantRows.Row row(int line, String... cells) {
+        return new PlantRows.Row(
+                line,
+                cells[0],
+                told(cells, 1),
+                told(cells, 2) == null ? null : Amount.of(cells[2], Unit.SHORT_TON),
+                told(cells, 3) == null ? null : java.time.LocalDate.parse(cells[3]),
+                told(cells, 4) == null ? null : java.time.LocalTime.parse(cells[4]),
+                told(cells, 5));
+    }
+
+    private static String told(String[] cells, int at) {
+        return at >= cells.length || cells[at].equals("-") ? null : cells[at];
+    }
+
     /** A line that cannot be read. */
     Shift unreadable(String reason) {
         List<Written> book = books.get(books.size() - 1);
@@ -344,7 +383,7 @@ final class Shift {
     }
 
     Day day() {
-        return Day.of(id, books);
+        return Day.of(id, books).with(lists);
     }
 
     Job job() {
