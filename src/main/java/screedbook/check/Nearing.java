@@ -117,7 +117,10 @@ public record Nearing(String what, Amount limit, OffsetDateTime at, Working work
             return falls ? meets(job, now, limit, line) : Optional.empty();
         }
 
-        /** Between two times at which the light may change the limit stays as it is. */
+        /**
+         * Between two times at which the light may change the limit stays as it is. What lies below it already is a
+         * finding, and nothing is foretold of it.
+         */
         private Optional<Nearing> meets(
                 Job job, OffsetDateTime now, Function<OffsetDateTime, Optional<Bound>> limit, StraightLine line) {
             ZonedDateTime begins = now.atZoneSameInstant(job.zone());
@@ -129,39 +132,29 @@ public record Nearing(String what, Amount limit, OffsetDateTime at, Working work
             times.add(ends);
             ZonedDateTime from = null;
             for (ZonedDateTime to : times) {
-                Optional<Nearing> found = from == null
-                        ? Optional.empty()
-                        : between(from.toOffsetDateTime(), to.toOffsetDateTime(), now, limit, line);
-                if (found.isPresent()) {
-                    return found;
+                Optional<Bound> bound = from == null ? Optional.empty() : limit.apply(from.toOffsetDateTime());
+                if (bound.isPresent()) {
+                    BigDecimal reached = line.reaches(low(bound.get())).orElseThrow();
+                    if (reached.signum() < 0 && from.isEqual(begins)) {
+                        return Optional.empty();
+                    }
+                    if (reached.compareTo(hours(now, to.toOffsetDateTime())) < 0) {
+                        BigDecimal at = reached.max(hours(now, from.toOffsetDateTime()));
+                        return Optional.of(told(bound.get(), after(now, at), now, line));
+                    }
                 }
                 from = to;
             }
             return Optional.empty();
         }
 
-        /** Where the line meets the limit of one spell; what lies below it already at the start of now is a finding. */
-        private Optional<Nearing> between(
-                OffsetDateTime from,
-                OffsetDateTime to,
-                OffsetDateTime now,
-                Function<OffsetDateTime, Optional<Bound>> limit,
-                StraightLine line) {
-            Optional<Bound> bound = limit.apply(from);
-            if (bound.isEmpty()) {
-                return Optional.empty();
-            }
-            BigDecimal low = bound.get().low().to(readings.get(0).seen().unit()).value();
-            BigDecimal reached = line.reaches(low).orElseThrow();
-            if (reached.compareTo(hours(now, to)) >= 0) {
-                return Optional.empty();
-            }
-            if (reached.compareTo(hours(now, from)) < 0) {
-                return from.isEqual(now) ? Optional.empty() : Optional.of(told(bound.get(), from, now, line));
-            }
-            long seconds =
-                    reached.multiply(SECONDS).setScale(0, RoundingMode.HALF_UP).longValueExact();
-            return Optional.of(told(bound.get(), now.plusSeconds(seconds), now, line));
+        private BigDecimal low(Bound bound) {
+            return bound.low().to(readings.get(0).seen().unit()).value();
+        }
+
+        private static OffsetDateTime after(OffsetDateTime now, BigDecimal hours) {
+            return now.plusSeconds(
+                    hours.multiply(SECONDS).setScale(0, RoundingMode.HALF_UP).longValueExact());
         }
 
         private Nearing told(Bound bound, OffsetDateTime at, OffsetDateTime now, StraightLine line) {

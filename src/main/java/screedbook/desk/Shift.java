@@ -58,7 +58,12 @@ public record Shift(
      * @param closed whether this laptop's book is closed
      * @param stopped the stop of the paver that lasts, if one does
      */
-    record Seen(Map<Ref, Standing<?>> entries, Map<Sort, Integer> open, int uncounted, boolean closed, Optional<Stoppage> stopped) {
+    record Seen(
+            Map<Ref, Standing<?>> entries,
+            Map<Sort, Integer> open,
+            int uncounted,
+            boolean closed,
+            Optional<Stoppage> stopped) {
         private static Seen of(Msg.Page page, List<Finding> findings) {
             Map<Ref, Standing<?>> entries = new HashMap<>();
             boolean closed = false;
@@ -68,7 +73,8 @@ public record Shift(
             }
             Map<Sort, Integer> open = new EnumMap<>(Sort.class);
             findings.stream().filter(f -> !f.answered()).forEach(f -> open.merge(f.sort(), 1, Integer::sum));
-            return new Seen(entries, open, page.day().uncounted().size(), closed, Stoppage.lasting(Stoppage.of(page.day())));
+            return new Seen(
+                    entries, open, page.day().uncounted().size(), closed, Stoppage.lasting(Stoppage.of(page.day())));
         }
     }
 

@@ -34,7 +34,11 @@ final class SiteTold {
             add(parts, r.of() == null ? null : "after " + r.of(), text(r.place()));
             add(parts, r.joint() == YesNo.YES ? "joint made" : null, r.action());
         } else if (entry instanceof Truck t) {
-            add(parts, joined(t.truck(), word(t.step())), t.location(), t.tare() == null ? null : "tare " + text(t.tare()));
+            add(
+                    parts,
+                    joined(t.truck(), word(t.step())),
+                    t.location(),
+                    t.tare() == null ? null : "tare " + text(t.tare()));
         } else if (entry instanceof Crew c) {
             String count = c.howMany() == null ? null : c.howMany().toString();
             String hours = c.hours() == null ? null : c.hours().toPlainString() + " h each";
