@@ -21,6 +21,7 @@ public final class Main {
             "season",
             "find",
             "archive",
+            "sql",
             "schemas",
             "completion",
             "man",

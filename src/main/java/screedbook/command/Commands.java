@@ -76,6 +76,7 @@ import screedbook.entry.Shown;
             SeasonCommand.class,
             FindCommand.class,
             ArchiveCommand.class,
+            SqlCommand.class,
             SchemasCommand.class,
             CompletionCommand.class,
             ManCommand.class

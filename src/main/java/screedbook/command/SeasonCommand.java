@@ -16,11 +16,13 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import screedbook.diary.JobFolder;
+import screedbook.report.LoadsCsv;
 import screedbook.report.SeasonCsv;
 import screedbook.report.SeasonJob;
 import screedbook.report.SeasonJson;
 import screedbook.report.SeasonPage;
 import screedbook.report.SeasonPart;
+import screedbook.season.LoadsOf;
 import screedbook.season.Season;
 
 /** {@code screedbook season}: what many shifts of many jobs come to. */
@@ -51,6 +53,12 @@ final class SeasonCommand implements Callable<Integer> {
     private List<String> by = new ArrayList<>();
 
     @Option(
+            names = "--loads",
+            description =
+                    "only loads, tons and mix temperatures by job, day and mix, as csv: nothing is judged, quickest")
+    private boolean loads;
+
+    @Option(
             names = "--format",
             paramLabel = "FORMAT",
             defaultValue = "text",
@@ -70,6 +78,10 @@ final class SeasonCommand implements Callable<Integer> {
         LocalDate to = dates.to();
         List<Path> jobs = paths.jobs();
         Progress progress = progress(jobs, to);
+        if (loads) {
+            loads(jobs, from, to, progress);
+            return Exit.FINE;
+        }
         print(format.equals("csv") ? SeasonCsv.head() : "");
         for (Path job : jobs) {
             one(job, from, to, parts, progress);
@@ -97,6 +109,24 @@ final class SeasonCommand implements Callable<Integer> {
                     .count();
         }
         return new Progress(err, shifts, all.clock());
+    }
+
+    private void loads(List<Path> jobs, LocalDate from, LocalDate to, Progress progress) {
+        int threads = Math.min(4, Runtime.getRuntime().availableProcessors());
+        print(LoadsCsv.head());
+        try (LoadsOf reading = new LoadsOf(threads)) {
+            for (Path job : jobs) {
+                LoadsOf.Trouble trouble = reading.job(
+                        job,
+                        from,
+                        to,
+                        shift -> progress.one(),
+                        day -> day.mixes().forEach(mix -> print(LoadsCsv.row(day.job(), day.day(), mix))));
+                Pages.warn(spec, trouble.damages());
+                trouble.notRead().forEach(each -> Pages.say(spec, "in no total: " + each));
+            }
+        }
+        progress.end();
     }
 
     private void one(Path folder, LocalDate from, LocalDate to, Set<String> parts, Progress progress) {

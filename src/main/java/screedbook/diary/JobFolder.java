@@ -19,6 +19,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.BiFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import screedbook.entry.Aside;
@@ -172,14 +173,26 @@ public final class JobFolder {
         return glances;
     }
 
+    /**
+     * A shift as far as its loads go: of books that their chain and seal prove, only what bears on loads, weights and
+     * mix temperatures is read; any other book in full. The figures of the loads are those of {@link #shift}.
+     */
+    public ShiftRead loads(ShiftId shift) {
+        return shift(shift, (book, files) -> ProvedBook.read(files).orElseGet(() -> BookReading.read(book, files)));
+    }
+
     /** A shift with all its books; what is damaged is told and stops nothing. */
     public ShiftRead shift(ShiftId shift) {
+        return shift(shift, BookReading::read);
+    }
+
+    private ShiftRead shift(ShiftId shift, BiFunction<String, Map<FileName.Diary, Path>, BookRead> reading) {
         Map<String, Map<FileName.Diary, Path>> books = new LinkedHashMap<>();
         files(shift)
                 .forEach((name, path) -> books.computeIfAbsent(name.book(), book -> new LinkedHashMap<>())
                         .put(name, path));
         List<BookRead> read = new ArrayList<>();
-        books.forEach((book, files) -> read.add(BookReading.read(book, files)));
+        books.forEach((book, files) -> read.add(reading.apply(book, files)));
         List<Damage> damages = new ArrayList<>();
         read.forEach(book -> book.files().forEach(file -> damages.addAll(file.damages())));
         Day day = Day.of(shift, read.stream().map(BookRead::lines).toList());

@@ -91,7 +91,8 @@ public final class Season {
         file.day().uncounted().forEach(written -> notRead.add(told(shift, written)));
     }
 
-    private static String told(ShiftId shift, Written written) {
+    /** Where a line stands that is in no total, and why. */
+    static String told(ShiftId shift, Written written) {
         String why = written instanceof Foreign foreign
                 ? "of a kind that this program does not know: " + foreign.kind()
                 : ((Unreadable) written).reason();

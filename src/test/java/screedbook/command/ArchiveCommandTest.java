@@ -30,6 +30,27 @@ class ArchiveCommandTest {
     }
 
     @Test
+    void queriesArePrintedForTheFilesThatAreNamed() {
+        assertThat(Said.by("sql", "--engine", "duckdb").out()).contains("'job=*/year=*/month=*/*.jsonl'", "DECIMAL");
+        assertThat(Said.by("sql", "--engine", "spark", "--files", "o'clock/*.jsonl")
+                        .out())
+                .contains("path 'o''clock/*.jsonl'");
+        assertThat(Said.by("sql", "--engine", "abacus").exit()).isEqualTo(2);
+    }
+
+    @Test
+    void loadsAloneAreATable() {
+        Said said = Said.by("season", "demo-logs", "--loads", "--from", "2026-05-14", "--to", "2026-05-14");
+
+        assertThat(said.exit()).isZero();
+        assertThat(said.out().lines().toList())
+                .hasSize(2)
+                .element(1)
+                .asString()
+                .startsWith("\"harrow-bend\",2026-05-14,\"19-64\",\"us\",67,1467.78,1467.78,");
+    }
+
+    @Test
     void schemasAreListedAndPrinted() throws IOException {
         assertThat(Said.by("schemas").out().lines()).contains("ticket", "weather", "day", "season");
         assertThat(Said.by("schemas", "season").out()).contains("\"screedbook season 1\"");

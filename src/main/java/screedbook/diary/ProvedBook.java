@@ -1,0 +1,219 @@
+package screedbook.diary;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.DigestException;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import screedbook.entry.Kind;
+import screedbook.entry.Line;
+import screedbook.entry.Seal;
+import screedbook.entry.Written;
+
+/**
+ * A book of which every line is proved by its chain and its seal to stand as this program wrote it, read for its loads
+ * in one pass: tickets off their bytes, corrections and what bears on weights in full, everything else passed over.
+ * Whatever is not quite so, is not read here at all.
+ */
+final class ProvedBook {
+    /** Kinds that bear on loads, weights and the day's job. */
+    private static final Set<String> READ = Set.of(
+            Kind.OPENING.word(),
+            Kind.PLAN.word(),
+            Kind.CLOSING.word(),
+            Kind.STRIKE.word(),
+            Kind.AMEND.word(),
+            Kind.PART.word(),
+            Kind.WASTE.word());
+
+    private static final byte[] NUMBER = "{\"n\":".getBytes(UTF_8);
+    private static final byte[] KIND = ",\"kind\":\"".getBytes(UTF_8);
+    private static final byte[] PREV = ",\"prev\":\"".getBytes(UTF_8);
+    private static final byte[] HEX = "0123456789abcdef".getBytes(UTF_8);
+
+    private final FileName.Diary name;
+    private final Map<FileName.Diary, Path> files;
+    private final MessageDigest digest = sha256();
+    private final byte[] hash = new byte[32];
+    private final byte[] head = new byte[64];
+    private final List<Written> lines = new ArrayList<>();
+    private byte[] place;
+    private TicketScan.Same same;
+    private int n;
+    private Seal seal;
+
+    private ProvedBook(FileName.Diary name, Map<FileName.Diary, Path> files) {
+        this.name = name;
+        this.files = files;
+    }
+
+    /**
+     * The lines that bear on loads; empty when any file of the book has to be read in full.
+     *
+     * @param files every file of the book's shift, in the order in which they were written
+     */
+    static Optional<BookRead> read(Map<FileName.Diary, Path> files) {
+        FileName.Diary first = files.keySet().iterator().next();
+        boolean plain = files.keySet().stream().allMatch(f -> f.name().segment() == 'a') && first.revision() == 1;
+        return plain ? new ProvedBook(first, files).read() : Optional.empty();
+    }
+
+    private Optional<BookRead> read() {
+        List<FileRead> read = new ArrayList<>();
+        for (Map.Entry<FileName.Diary, Path> each : files.entrySet()) {
+            try {
+                int before = n;
+                if (!file(each.getKey(), Recovery.read(each.getValue()), each.getValue(), read.isEmpty())) {
+                    return Optional.empty();
+                }
+                read.add(new FileRead(each.getKey().name().text(), n - before, true, List.of(), "", List.of()));
+            } catch (IOException e) {
+                return Optional.empty();
+            }
+        }
+        return Optional.of(new BookRead(name.book(), List.copyOf(read), Optional.of(seal), lines));
+    }
+
+    private boolean file(FileName.Diary its, byte[] file, Path path, boolean first) throws IOException {
+        int row = 0;
+        int start = 0;
+        boolean closes = false;
+        while (start < file.length) {
+            int end = end(file, start);
+            if (end < 0 || end - start > Chain.LONGEST) {
+                return false;
+            }
+            row++;
+            String kind = line(file, start, end, row, first && row == 1);
+            if (kind == null) {
+                return false;
+            }
+            closes = kind.equals(Kind.CLOSING.word());
+            hash(file, start, end);
+            start = end + 1;
+        }
+        String last = new String(head, UTF_8);
+        seal = new Seal(name.book(), last, n);
+        return closes && last.equals(sealed(its, path));
+    }
+
+    private static int end(byte[] file, int from) {
+        for (int i = from; i < file.length; i++) {
+            if (file[i] == '\n') {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    /** The kind of a line that hangs on the one before and is where it says; null when it has to be looked at. */
+    private String line(byte[] file, int from, int end, int row, boolean first) {
+        int tail = end - 2 - 64;
+        boolean framed = tail - PREV.length > from
+                && file[end - 1] == '}'
+                && file[end - 2] == '"'
+                && is(file, tail - PREV.length, PREV)
+                && is(file, from, NUMBER);
+        if (!framed || !first && !Arrays.equals(file, tail, tail + 64, head, 0, 64)) {
+            return null;
+        }
+        int at = from + NUMBER.length;
+        int number = 0;
+        while (file[at] >= '0' && file[at] <= '9' && number < 100_000_000) {
+            number = number * 10 + file[at++] - '0';
+        }
+        if (number != n + 1 || !is(file, at, KIND)) {
+            return null;
+        }
+        n = number;
+        int word = at + KIND.length;
+        int wordEnd = word;
+        while (wordEnd < tail && file[wordEnd] != '"') {
+            wordEnd++;
+        }
+        String kind = Names.of(file, word, wordEnd);
+        return !kind.isEmpty() && body(file, from, wordEnd + 1, end, row, kind) ? kind : null;
+    }
+
+    private boolean body(byte[] file, int from, int at, int end, int row, String kind) {
+        if (place == null && !opens(file, from, end, row)) {
+            return false;
+        }
+        if (!is(file, at, place)) {
+            return false;
+        }
+        if (kind.equals(Kind.TICKET.word())) {
+            Line ticket = TicketScan.line(file, at + place.length + 1, end, same, row, n);
+            return ticket == null ? full(file, from, end, row) : lines.add(ticket);
+        }
+        return READ.contains(kind)
+                ? full(file, from, end, row)
+                : Kind.ofWord(kind).isPresent();
+    }
+
+    /** The first line tells which job, shift and book all others have to name. */
+    private boolean opens(byte[] file, int from, int end, int row) {
+        if (!(LineText.read(name.book(), row, Arrays.copyOfRange(file, from, end)) instanceof Line line)) {
+            return false;
+        }
+        boolean its = line.book().equals(name.book()) && line.shift().equals(name.shift());
+        same = new TicketScan.Same(line.job(), name.shift(), name.book());
+        String text =
+                ",\"job\":\"" + line.job() + "\",\"shift\":\"" + name.shift() + "\",\"book\":\"" + name.book() + "\"";
+        place = text.getBytes(UTF_8);
+        return its;
+    }
+
+    private boolean full(byte[] file, int from, int end, int row) {
+        Written written = LineText.read(name.book(), row, Arrays.copyOfRange(file, from, end));
+        return written instanceof Line && lines.add(written);
+    }
+
+    private static boolean is(byte[] file, int at, byte[] text) {
+        return at + text.length <= file.length && Arrays.equals(file, at, at + text.length, text, 0, text.length);
+    }
+
+    private void hash(byte[] file, int from, int end) {
+        try {
+            digest.update(file, from, end - from);
+            digest.digest(hash, 0, hash.length);
+        } catch (DigestException e) {
+            throw new IllegalStateException(e);
+        }
+        for (int i = 0; i < hash.length; i++) {
+            head[2 * i] = HEX[hash[i] >> 4 & 15];
+            head[2 * i + 1] = HEX[hash[i] & 15];
+        }
+    }
+
+    private static MessageDigest sha256() {
+        try {
+            return MessageDigest.getInstance("SHA-256");
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java platform has SHA-256", e);
+        }
+    }
+
+    /** The hash in the seal file beside the diary; empty without one. */
+    private static String sealed(FileName.Diary name, Path path) throws IOException {
+        Path file = path.resolveSibling(name.name().helper("seal"));
+        if (!Files.exists(file)) {
+            return "";
+        }
+        try {
+            byte[] text = new String(Files.readAllBytes(file), UTF_8).strip().getBytes(UTF_8);
+            return Json.line(text).get("seal") instanceof String hash ? hash : "";
+        } catch (Json.NotJson e) {
+            return "";
+        }
+    }
+}

@@ -1,0 +1,151 @@
+package screedbook.season;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.function.BiFunction;
+import java.util.function.Consumer;
+import screedbook.diary.JobFolder;
+import screedbook.diary.ShiftRead;
+import screedbook.entry.Damage;
+import screedbook.entry.Day;
+import screedbook.entry.ShiftId;
+import screedbook.job.Job;
+import screedbook.shelf.Shelf;
+import screedbook.tally.MixSum;
+import screedbook.tally.Unplanned;
+import screedbook.unit.UnitSystem;
+
+/** Loads, weights and mix temperatures of many shifts, by job, day and mix: what can be told without judging. */
+public final class LoadsOf implements AutoCloseable {
+    private final int threads;
+    private final BiFunction<JobFolder, ShiftId, ShiftRead> reading;
+    private final ExecutorService readers;
+
+    /** One day of a job with its mixes, by name. */
+    public record DayOf(String job, LocalDate day, List<MixSum> mixes) {}
+
+    /** What could not be counted, and what is not as it was written. */
+    public record Trouble(List<Damage> damages, List<String> notRead) {}
+
+    private record One(ShiftId shift, String job, List<MixSum> mixes, List<Damage> damages, List<String> notRead) {}
+
+    /** @param threads how many shifts are read at once */
+    public LoadsOf(int threads) {
+        this(threads, JobFolder::loads);
+    }
+
+    LoadsOf(int threads, BiFunction<JobFolder, ShiftId, ShiftRead> reading) {
+        this.threads = threads;
+        this.reading = reading;
+        this.readers = Executors.newFixedThreadPool(threads, task -> {
+            Thread thread = new Thread(task, "reader");
+            thread.setDaemon(true);
+            return thread;
+        });
+    }
+
+    /**
+     * Reads a job.
+     *
+     * @param read is told of every shift that was read
+     * @param told is given each day as soon as its last shift was read, oldest first
+     */
+    public Trouble job(Path folder, LocalDate from, LocalDate until, Consumer<ShiftId> read, Consumer<DayOf> told) {
+        JobFolder listed = JobFolder.at(folder).listed();
+        Shelf shelf = Shelf.of(listed);
+        String name = String.valueOf(folder.toAbsolutePath().normalize().getFileName());
+        Deque<Future<One>> ahead = new ArrayDeque<>();
+        Days days = new Days(told);
+        for (ShiftId shift : listed.shifts()) {
+            if (!shift.date().isBefore(from) && !shift.date().isAfter(until)) {
+                ahead.add(readers.submit(() -> one(shelf, shift, name)));
+                if (ahead.size() > 2 * threads) {
+                    days.add(result(ahead.remove()), read);
+                }
+            }
+        }
+        while (!ahead.isEmpty()) {
+            days.add(result(ahead.remove()), read);
+        }
+        days.end();
+        return new Trouble(List.copyOf(days.damages), List.copyOf(days.notRead));
+    }
+
+    private One one(Shelf shelf, ShiftId shift, String folder) {
+        ShiftRead read = reading.apply(shelf.folder(), shift);
+        Day day = read.day();
+        String job = day.all().isEmpty() ? folder : day.all().get(0).line().job();
+        List<String> notRead =
+                day.uncounted().stream().map(each -> Season.told(shift, each)).toList();
+        return new One(shift, job, MixSum.of(day, system(shelf, day)), read.damages(), notRead);
+    }
+
+    /** The job's system of units; jobs and sheets that were found once are kept for all. */
+    private static UnitSystem system(Shelf shelf, Day day) {
+        synchronized (shelf) {
+            return shelf.ground(day)
+                    .job()
+                    .map(Job::system)
+                    .orElseGet(() -> Unplanned.job(day).system());
+        }
+    }
+
+    private static One result(Future<One> one) {
+        try {
+            return one.get();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("the reading was cut short", e);
+        } catch (ExecutionException e) {
+            throw e.getCause() instanceof RuntimeException mistake ? mistake : new IllegalStateException(e.getCause());
+        }
+    }
+
+    @Override
+    public void close() {
+        readers.shutdownNow();
+    }
+
+    /** Shifts of one date being taken together. */
+    private static final class Days {
+        private final Consumer<DayOf> told;
+        private final List<Damage> damages = new ArrayList<>();
+        private final List<String> notRead = new ArrayList<>();
+        private final Map<String, MixSum> mixes = new TreeMap<>();
+        private String job;
+        private LocalDate day;
+
+        Days(Consumer<DayOf> told) {
+            this.told = told;
+        }
+
+        void add(One one, Consumer<ShiftId> read) {
+            if (day != null && (!day.equals(one.shift().date()) || !job.equals(one.job()))) {
+                end();
+            }
+            day = one.shift().date();
+            job = one.job();
+            one.mixes().forEach(each -> mixes.merge(each.system() + " " + each.mix(), each, MixSum::plus));
+            damages.addAll(one.damages());
+            notRead.addAll(one.notRead());
+            read.accept(one.shift());
+        }
+
+        void end() {
+            if (!mixes.isEmpty()) {
+                told.accept(new DayOf(job, day, List.copyOf(mixes.values())));
+                mixes.clear();
+            }
+        }
+    }
+}

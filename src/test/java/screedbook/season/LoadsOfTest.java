@@ -1,0 +1,178 @@
+package screedbook.season;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import screedbook.diary.Archive;
+import screedbook.diary.JobFolder;
+import screedbook.diary.Jobs;
+import screedbook.diary.MadeArchive;
+import screedbook.diary.ShiftRead;
+import screedbook.entry.ShiftId;
+import screedbook.report.LoadsCsv;
+
+/**
+ * Loads, weights and temperatures by day and mix: the quick way, the long way and DuckDB have to give the same, on the
+ * demo, on a made archive with every sort of correction in it, and, of the first two, on damaged files.
+ */
+class LoadsOfTest {
+    private static final Path DEMO = Path.of("demo-logs");
+
+    @TempDir
+    static Path folder;
+
+    private static Path made;
+
+    private record Told(String table, List<String> damages, List<String> notRead) {}
+
+    private interface Reading {
+        ShiftRead read(JobFolder folder, ShiftId shift);
+    }
+
+    @BeforeAll
+    static void makeAnArchive() throws IOException {
+        made = folder.resolve("made");
+        MadeArchive.make(made, 2, 9, 400);
+    }
+
+    private static Told told(Path jobs, Reading way) throws IOException {
+        StringBuilder table = new StringBuilder(LoadsCsv.head());
+        List<String> damages = new ArrayList<>();
+        List<String> notRead = new ArrayList<>();
+        try (LoadsOf loads = new LoadsOf(2, way::read)) {
+            for (Path job : Jobs.in(jobs)) {
+                LoadsOf.Trouble trouble = loads.job(
+                        job,
+                        LocalDate.MIN,
+                        LocalDate.MAX,
+                        shift -> {},
+                        day -> day.mixes().forEach(mix -> table.append(LoadsCsv.row(day.job(), day.day(), mix))));
+                trouble.damages().forEach(d -> damages.add(d.toString()));
+                notRead.addAll(trouble.notRead());
+            }
+        }
+        return new Told(table.toString(), damages, notRead);
+    }
+
+    @Test
+    void theQuickWayGivesWhatTheLongWayGives() throws IOException {
+        for (Path jobs : List.of(DEMO, made)) {
+            Told quick = told(jobs, JobFolder::loads);
+            assertThat(quick).isEqualTo(told(jobs, JobFolder::shift));
+            assertThat(quick.table().lines().count()).isGreaterThan(4);
+        }
+    }
+
+    @Test
+    void theQuickWayIsTakenWhereChainAndSealProveTheLines() throws IOException {
+        JobFolder job = JobFolder.at(Jobs.in(made).get(0));
+        ShiftId shift = job.shifts().get(0);
+
+        assertThat(job.loads(shift).day().all().size())
+                .isLessThan(job.shift(shift).day().all().size());
+    }
+
+    @Test
+    void theShippedQueryGivesTheSameInDuckDb() throws Exception {
+        Path archive = folder.resolve("archive");
+        for (Path job : Jobs.in(DEMO)) {
+            Archive.copy(JobFolder.at(job), archive, "", false);
+        }
+        List<String> demo = DuckDb.rows(Query.text("duckdb", archive + "/" + Query.ARCHIVE));
+        assertThat(demo)
+                .hasSizeGreaterThanOrEqualTo(4)
+                .isEqualTo(DuckDb.plain(told(DEMO, JobFolder::loads).table()));
+
+        List<String> rows = DuckDb.rows(Query.text("duckdb", made + "/*/diary/*.jsonl"));
+        assertThat(rows)
+                .isNotEmpty()
+                .isEqualTo(DuckDb.plain(told(made, JobFolder::loads).table()));
+    }
+
+    /** The query is worth its length: without corrections the figures are others. */
+    @Test
+    void correctionsMakeADifferenceInTheMadeArchive() throws Exception {
+        String plain = "SELECT sum(net_ston) FROM read_json('" + made
+                + "/*/diary/*.jsonl', format='newline_delimited', columns={kind:'VARCHAR', net_ston:'DECIMAL(12,3)'})"
+                + " WHERE kind='ticket'";
+        String whole = "SELECT sum(received) FROM ("
+                + Query.text("duckdb", made + "/*/diary/*.jsonl").replaceAll(";\\s*$", "") + ")";
+        assertThat(DuckDb.rows(plain)).isNotEqualTo(DuckDb.rows(whole));
+    }
+
+    @Test
+    void damagedFilesAreToldTheSameEitherWay() throws IOException {
+        Random random = new Random(11);
+        Path small = folder.resolve("small");
+        MadeArchive.make(small, 1, 2, 60);
+        for (int round = 0; round < 40; round++) {
+            Path copy = folder.resolve("round-" + round);
+            copy(small.resolve("made-01"), copy);
+            List<Path> diaries = diaries(copy);
+            Path diary = diaries.get(random.nextInt(diaries.size()));
+            byte[] bytes = Files.readAllBytes(diary);
+            int at = random.nextInt(bytes.length);
+            Files.write(diary, hurt(bytes, at, round % 5));
+
+            Told quick = told(copy, JobFolder::loads);
+
+            assertThat(quick).as("round " + round + " byte " + at).isEqualTo(told(copy, JobFolder::shift));
+            assertThat(quick.damages()).as("round " + round + " byte " + at).isNotEmpty();
+        }
+    }
+
+    /** A byte changed, taken out, put in; the end cut off; a line end turned. */
+    private static byte[] hurt(byte[] bytes, int at, int how) {
+        return switch (how) {
+            case 0 -> {
+                byte[] other = bytes.clone();
+                other[at] ^= 1;
+                yield other;
+            }
+            case 1 -> joined(bytes, at, at + 1, "");
+            case 2 -> joined(bytes, at, at, "7");
+            case 3 -> java.util.Arrays.copyOf(bytes, at);
+            default ->
+                new String(bytes, java.nio.charset.StandardCharsets.ISO_8859_1)
+                        .replace("\n", "\r\n")
+                        .getBytes(java.nio.charset.StandardCharsets.ISO_8859_1);
+        };
+    }
+
+    private static byte[] joined(byte[] bytes, int to, int from, String between) {
+        byte[] made = new byte[to + between.length() + bytes.length - from];
+        System.arraycopy(bytes, 0, made, 0, to);
+        System.arraycopy(between.getBytes(java.nio.charset.StandardCharsets.US_ASCII), 0, made, to, between.length());
+        System.arraycopy(bytes, from, made, to + between.length(), bytes.length - from);
+        return made;
+    }
+
+    private static List<Path> diaries(Path job) throws IOException {
+        try (Stream<Path> files = Files.list(job.resolve("diary"))) {
+            return files.filter(f -> f.toString().endsWith(".jsonl")).sorted().toList();
+        }
+    }
+
+    private static void copy(Path from, Path to) throws IOException {
+        try (Stream<Path> files = Files.walk(from)) {
+            for (Path each : files.toList()) {
+                Path other = to.resolve(from.relativize(each).toString());
+                if (Files.isDirectory(each)) {
+                    Files.createDirectories(other);
+                } else {
+                    Files.copy(each, other);
+                }
+            }
+        }
+    }
+}
