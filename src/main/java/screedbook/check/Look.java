@@ -37,6 +37,7 @@ import screedbook.tally.ListMatch;
 import screedbook.tally.Load;
 import screedbook.tally.PlantCount;
 import screedbook.tally.Roadwork;
+import screedbook.tally.Samples;
 import screedbook.tally.Totals;
 import screedbook.unit.Amount;
 import screedbook.unit.Measure;
@@ -266,6 +267,22 @@ final class Look {
                         job -> key(job, t, null, on.lift(), on.pull(), null, on.surface(), product),
                         null,
                         job -> Cases.of(job, t.entry(), t.order())));
+    }
+
+    /** The case of the mat at a place: a mix on a lift, as an entry names them. */
+    Optional<Case> ofMat(Standing<?> entry, String mix, Integer lift, String pull) {
+        return caseOf.computeIfAbsent(
+                entry,
+                e -> made(
+                        entry,
+                        job -> key(job, entry, mix, lift, pull, null, null, null),
+                        mix,
+                        job -> Cases.of(job, mix, Cases.lift(job, lift, pull), entry.order(), null)));
+    }
+
+    /** Lots, samples and densities over all shifts; empty where the job is not found. */
+    Optional<Samples> samples() {
+        return totals.map(Totals::samples);
     }
 
     private static Key key(

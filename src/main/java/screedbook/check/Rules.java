@@ -20,6 +20,10 @@ public final class Rules {
                     SightRules.ALL,
                     PlantRules.ALL,
                     HeatRules.ALL,
+                    SampleRules.ALL,
+                    CustodyRules.ALL,
+                    GaugeRules.ALL,
+                    DensityRules.ALL,
                     DueRules.ALL)
             .flatMap(List::stream)
             .toList();

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import screedbook.check.Acceptance;
 import screedbook.check.AtThisPace;
 import screedbook.check.Finding;
 import screedbook.check.Findings;
@@ -80,7 +81,7 @@ public record Shift(
 
     static Shift of(Msg.Page page, Job fallback, boolean writable, OffsetDateTime now) {
         Job job = page.ground().job().orElse(fallback);
-        Totals totals = Totals.of(page.day(), job, page.before(), now);
+        Totals totals = Acceptance.added(Totals.of(page.day(), job, page.before(), now), page.ground());
         List<Finding> findings = new ArrayList<>(Findings.of(page.day(), Optional.of(totals), page.ground(), now));
         findings.sort(Comparator.comparing(Finding::answered).thenComparing(Finding::sort));
         return new Shift(

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import screedbook.check.Acceptance;
 import screedbook.check.Finding;
 import screedbook.check.Findings;
 import screedbook.check.Ground;
@@ -174,7 +175,7 @@ public final class Shelf {
     /** The totals of a day by the job in force; without one, what can be added up without a plan. */
     public Totals totals(Day day, Ground ground, ToDate earlier, OffsetDateTime now) {
         return ground.job()
-                .map(job -> Totals.of(day, job, earlier, now))
+                .map(job -> Acceptance.added(Totals.of(day, job, earlier, now), ground))
                 .orElseGet(() -> Unplanned.totals(day, earlier, now));
     }
 

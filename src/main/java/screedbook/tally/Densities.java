@@ -42,6 +42,11 @@ public final class Densities {
      */
     public record OfLot(
             String mix, int lot, Density.By by, List<Density> tests, List<Density> kept, PercentWithin.Sample sample) {
+        /** {@code 12.5-70A.2.core}: mix, lot and how they were found, as words of figures have it. */
+        public String word() {
+            return mix + "." + lot + "." + by.name().toLowerCase(java.util.Locale.ROOT);
+        }
+
         /** {@code cores} or {@code gauge readings}. */
         public String of() {
             return by == Density.By.CORE ? "cores" : "gauge readings";
@@ -123,18 +128,18 @@ public final class Densities {
 
     /** Which of a test and its repeats counts is for the contract to say; where the job does not say it, the first does. */
     private List<Density> counting(List<Density> tests) {
-        if (tests.size() == 1) {
+        List<Density> inPlay = tests.stream().filter(Density::counts).toList();
+        if (inPlay.size() < 2) {
             return tests;
         }
         Job.Retest rule = job.lots() == null ? null : job.lots().retest();
-        List<Density> counting = new ArrayList<>();
-        for (int i = 0; i < tests.size(); i++) {
-            boolean counts = rule == Job.Retest.BOTH || (rule == Job.Retest.NEWER ? i == tests.size() - 1 : i == 0);
-            counting.add(tests.get(i).counting(true, counts));
-        }
-        return counting;
+        int counted = rule == Job.Retest.NEWER ? inPlay.size() - 1 : 0;
+        return tests.stream()
+                .map(d -> d.counts() ? d.counting(true, rule == Job.Retest.BOTH || d == inPlay.get(counted)) : d)
+                .toList();
     }
 
+    /** What was measured where it was cut is kept and does not count, once a laboratory has told of the core. */
     private List<Density> cores(Standing<Core> core) {
         Core c = core.entry();
         List<String> names = Stream.of(c.cut().core(), c.keeping().sample())
@@ -162,6 +167,9 @@ public final class Densities {
             } else if (r.what() == Result.What.DENSITY) {
                 found.add(core(core, each, mix, where, told(core, each, new Amount(r.found(), Unit.PERCENT))));
             }
+        }
+        if (found.size() > 1 && found.get(0).from() == core) {
+            found.set(0, found.get(0).counting(false, false));
         }
         return found;
     }

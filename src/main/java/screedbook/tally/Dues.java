@@ -42,7 +42,8 @@ final class Dues {
         this.now = now;
     }
 
-    static List<Due> of(Day day, Job job, List<Load> loads, List<Shot> shots, ToDate before, OffsetDateTime now) {
+    static List<Due> of(
+            Day day, Job job, List<Load> loads, List<Shot> shots, Samples samples, ToDate before, OffsetDateTime now) {
         Dues made = new Dues(day, job, loads, now);
         if (day.standing(NoWork.class).isEmpty()) {
             made.heat();
@@ -58,7 +59,7 @@ final class Dues {
                     job.checks().weatherEvery());
             made.spread();
             made.tackSample(shots, before);
-            made.sample();
+            made.sample(samples);
             made.dues.addAll(Wants.of(day, job, loads, before, now));
         }
         return List.copyOf(made.dues);
@@ -249,10 +250,9 @@ final class Dues {
                 .count();
     }
 
-    private void sample() {
-        List<Standing<Draw>> draws = day.standing(Draw.class);
-        if (!draws.isEmpty()) {
-            drawn(draws);
+    private void sample(Samples samples) {
+        if (!day.standing(Draw.class).isEmpty()) {
+            drawn(samples.places());
             return;
         }
         Optional.ofNullable(job.lots())
@@ -261,35 +261,16 @@ final class Dues {
                         lots -> sample("not yet", List.of(), List.of(), 0, "no random place is drawn for this shift"));
     }
 
-    /** A note tagged sample, later than a place was reached, answers the oldest place that has none. */
-    private void drawn(List<Standing<Draw>> draws) {
-        List<Standing<Draw>> places = draws.stream()
-                .filter(d -> d.entry().step() == Draw.Step.REACHED)
-                .toList();
-        List<Standing<Note>> notes = day.standing(Note.class).stream()
-                .filter(n -> tagged(n.entry(), "sample"))
-                .toList();
-        List<Standing<Draw>> open = new ArrayList<>();
-        int used = 0;
-        for (Standing<Draw> place : places) {
-            while (used < notes.size()
-                    && notes.get(used)
-                            .order()
-                            .toInstant()
-                            .isBefore(place.order().toInstant())) {
-                used++;
-            }
-            if (used < notes.size()) {
-                used++;
-            } else {
-                open.add(place);
-            }
-        }
-        String when = open.isEmpty() ? "not yet" : "NOW: " + where(open.get(0).entry());
+    private void drawn(List<Samples.Place> places) {
+        List<Samples.Place> open =
+                places.stream().filter(p -> p.taken().isEmpty()).toList();
+        String when =
+                open.isEmpty() ? "not yet" : "NOW: " + where(open.get(0).draw().entry());
         List<String> put = places.stream()
-                .map(p -> p.ref() + " " + screedbook.entry.Told.line(p.entry()))
+                .map(p -> p.draw().ref() + " "
+                        + screedbook.entry.Told.line(p.draw().entry()))
                 .toList();
-        List<Ref> entries = places.stream().map(Standing::ref).toList();
+        List<Ref> entries = places.stream().map(p -> p.draw().ref()).toList();
         sample(when, put, entries, places.size() - open.size(), "random places, told when a load comes to them");
     }
 

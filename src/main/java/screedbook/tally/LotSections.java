@@ -175,7 +175,7 @@ final class LotSections {
                 .filter(s -> !s.isEmpty())
                 .reduce((a, b) -> a + ", " + b)
                 .orElseThrow();
-        String not = d.again() ? d.counts() ? ", counts of the test and its repeat" : ", kept, does not count" : "";
+        String not = d.counts() ? d.again() ? ", counts of the test and its repeat" : "" : ", kept, does not count";
         String target = d.ofTarget()
                 .map(t -> ", " + t.shown(1).text() + " of the target")
                 .orElse("");
@@ -195,7 +195,7 @@ final class LotSections {
     }
 
     private void mean(Figures figures, Densities.OfLot lot) {
-        String id = "." + lot.mix() + "." + lot.lot() + "." + lot.by().name().toLowerCase(java.util.Locale.ROOT);
+        String id = "." + lot.word();
         String label = "lot " + lot.lot() + " of " + lot.mix() + ", " + lot.of();
         List<String> put = new ArrayList<>();
         for (Density each : lot.kept()) {

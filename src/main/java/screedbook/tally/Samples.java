@@ -10,6 +10,7 @@ import screedbook.entry.Custody;
 import screedbook.entry.Day;
 import screedbook.entry.Draw;
 import screedbook.entry.Gauge;
+import screedbook.entry.Note;
 import screedbook.entry.Result;
 import screedbook.entry.Sample;
 import screedbook.entry.Standing;
@@ -132,7 +133,7 @@ public final class Samples {
 
     /**
      * The random places of this shift. What names a place was taken there; what names none belongs to the oldest place of its
-     * sublot that has nothing.
+     * sublot that has nothing; a note tagged sample, later than a place, to the oldest one that still has nothing.
      */
     public List<Place> places() {
         List<Place> places = new ArrayList<>();
@@ -157,7 +158,25 @@ public final class Samples {
                             .findFirst())
                     .ifPresent(p -> p.taken().add(each));
         }
+        notes(places);
         return List.copyOf(places);
+    }
+
+    private void notes(List<Place> places) {
+        for (Standing<Note> note : soFar.day().standing(Note.class)) {
+            List<String> tags = note.entry().tags();
+            boolean sample =
+                    tags != null && tags.stream().anyMatch(t -> t.strip().equalsIgnoreCase("sample"));
+            if (sample) {
+                places.stream()
+                        .filter(p -> p.taken().isEmpty())
+                        .filter(p -> !note.order()
+                                .toInstant()
+                                .isBefore(p.draw().order().toInstant()))
+                        .findFirst()
+                        .ifPresent(p -> p.taken().add(note));
+            }
+        }
     }
 
     /** What was taken in this shift at a random place: a sample, else a core or a reading that says so. */

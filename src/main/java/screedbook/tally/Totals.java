@@ -70,7 +70,7 @@ public record Totals(
         sections.add(lots.lots());
         sections.add(lots.density());
         sections.add(lots.samples());
-        List<Due> dues = Dues.of(day, job, loads.loads(), shots, before, now);
+        List<Due> dues = Dues.of(day, job, loads.loads(), shots, samples, before, now);
         sections.add(checks(dues));
         sections.add(RecordSection.of(day, left));
         sections.removeIf(s -> s.figures().isEmpty());
@@ -100,6 +100,20 @@ public record Totals(
             }
         }
         return figures.section("checks", "Checks");
+    }
+
+    /** The same with a section more, behind that of the densities; an empty one is left out. */
+    public Totals with(Section more) {
+        if (more.figures().isEmpty()) {
+            return this;
+        }
+        List<Section> all = new ArrayList<>(sections);
+        int at = 0;
+        for (int i = 0; i < all.size(); i++) {
+            at = all.get(i).id().equals("density") ? i + 1 : at;
+        }
+        all.add(at == 0 ? all.size() : at, more);
+        return new Totals(List.copyOf(all), dues, loads, shots, tons, runs, turns, road, yields, left, before, samples);
     }
 
     /** A figure by its permanent word. */

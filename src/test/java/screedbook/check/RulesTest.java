@@ -82,6 +82,7 @@ class RulesTest {
         RoadCases.add();
         DueCases.add();
         PlantCases.add();
+        SampleCases.add();
     }
 
     private static void heat() {

@@ -40,7 +40,7 @@ class FillingTest {
                 List.of()));
     }
 
-    private static Job with(Job.Lots lots) {
+    static Job with(Job.Lots lots) {
         Job job = Jobs.us();
         return new Job(
                 job.id(),
@@ -90,7 +90,7 @@ class FillingTest {
     }
 
     /** Five loads of 45 T: 225 T. */
-    private static Shift five() {
+    static Shift five() {
         Shift shift = Shift.day();
         for (int i = 0; i < 5; i++) {
             load(shift, i, "45.00");
