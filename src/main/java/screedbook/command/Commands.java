@@ -68,6 +68,7 @@ import screedbook.entry.Shown;
             PlanCommand.class,
             DayCommand.class,
             FindingsCommand.class,
+            PlantListCommand.class,
             VerifyCommand.class,
             CarryCommand.class,
             CsvCommand.class,

@@ -24,8 +24,12 @@ final class JobWord {
 
     /** @throws Stopped when it is not the folder of a job */
     Shelf shelf() throws Stopped {
-        Path folder = folder();
-        there();
+        return shelf(folder());
+    }
+
+    /** @throws Stopped when it is not the folder of a job */
+    static Shelf shelf(Path folder) throws Stopped {
+        there(folder);
         if (!isJob(folder)) {
             throw Stopped.disk(folder + " is not the folder of a job: it holds no job.json and no diary");
         }
@@ -34,7 +38,10 @@ final class JobWord {
 
     /** @throws Stopped when there is no such folder, or it cannot be read */
     void there() throws Stopped {
-        Path folder = folder();
+        there(folder());
+    }
+
+    private static void there(Path folder) throws Stopped {
         if (!Files.isDirectory(folder)) {
             throw Stopped.disk("there is no folder " + folder);
         }

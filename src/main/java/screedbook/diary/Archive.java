@@ -119,10 +119,16 @@ public final class Archive {
         for (Path helper : helpers) {
             rows.add(row(helper, month + "/" + helper.getFileName()));
         }
-        Path days = job.path().resolve("days");
-        for (String page : Folder.names(days)) {
-            if (page.startsWith(shift + ".")) {
-                rows.add(row(days.resolve(page), "days/" + page));
+        beside(shift, "days");
+        beside(shift, "plant");
+    }
+
+    /** A shift's pages, and the plants' lists that were laid beside it. */
+    private void beside(ShiftId shift, String folder) throws IOException {
+        Path from = job.path().resolve(folder);
+        for (String file : Folder.names(from)) {
+            if (file.startsWith(shift + ".")) {
+                rows.add(row(from.resolve(file), folder + "/" + file));
             }
         }
     }

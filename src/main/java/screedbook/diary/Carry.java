@@ -26,6 +26,7 @@ public final class Carry {
             "", Pattern.compile("README\\.txt|job\\.json|people\\.json|job\\.json\\.before-[0-9]+"),
             "spec", Pattern.compile("[^.].*\\.csv"),
             "plan", Pattern.compile("[^.].*\\.txt"),
+            "plant", Pattern.compile("[^.].*\\.csv"),
             "days", Pattern.compile("[^.]+(\\.r[0-9]+)?\\.(txt|csv)"));
 
     private static final Pattern BESIDE = Pattern.compile(".+\\.(seal|sig|seed|torn-[0-9]+(-[0-9]+)?)");

@@ -4,12 +4,16 @@ import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import screedbook.entry.Day;
+import screedbook.entry.Fields;
 import screedbook.entry.ListColumns;
 import screedbook.entry.PlantList;
 import screedbook.entry.PlantRows;
@@ -67,6 +71,57 @@ public final class PlantLists {
 
     private static boolean same(Path file, String sha256) throws IOException {
         return Chain.hash(Files.readAllBytes(file)).equals(sha256);
+    }
+
+    /**
+     * Keeps in the job how a plant's list is read, so that it is not asked again.
+     *
+     * @return what was done, for the person; empty when the job says so already
+     * @throws IOException when the disk refuses
+     */
+    public static String settle(JobFolder job, String plant, ListColumns columns, String who, OffsetDateTime when)
+            throws IOException {
+        JobSheet sheet = job.jobSheet();
+        Optional<Map<String, Object>> values = settled(sheet.values(), plant, Fields.plain(columns));
+        if (values.isEmpty()) {
+            return plant + " is no plant of the job: how its list is read is asked again next time";
+        }
+        if (values.get().equals(sheet.values())) {
+            return "";
+        }
+        JobSheet revised = new JobSheet(
+                values.get(),
+                sheet.contacts(),
+                sheet.stamp(),
+                sheet.commented(),
+                sheet.there(),
+                sheet.revisions(),
+                Map.of(),
+                List.of());
+        Rewritten rewritten = job.rewrite(revised, who, when, "how the list of plant " + plant + " is read");
+        return rewritten instanceof Rewritten.Done done
+                ? "the job keeps its columns: revision " + done.agreed().revision()
+                        + (done.said().isEmpty() ? "" : "; " + done.said())
+                : "its columns could not be kept in the job: " + ((Rewritten.Not) rewritten).said();
+    }
+
+    private static Optional<Map<String, Object>> settled(
+            Map<String, Object> job, String plant, Map<String, Object> columns) {
+        List<Object> plants = new ArrayList<>();
+        boolean found = false;
+        for (Object each : job.get("plants") instanceof List<?> list ? list : List.of()) {
+            Map<Object, Object> values = each instanceof Map<?, ?> map ? new LinkedHashMap<>(map) : new LinkedHashMap<>();
+            boolean its = plant != null && plant.equals(values.get("name"));
+            if (its) {
+                Fields.of(ListColumns.class).forEach(field -> values.remove(field.name()));
+                values.putAll(columns);
+            }
+            found |= its;
+            plants.add(each instanceof Map ? values : each);
+        }
+        Map<String, Object> changed = new LinkedHashMap<>(job);
+        changed.put("plants", plants);
+        return found ? Optional.of(changed) : Optional.empty();
     }
 
     /** The lists that a day's lines name, by the line; one that is not there or not the same is told as such. */

@@ -10,12 +10,14 @@ import java.util.stream.Collectors;
 import screedbook.entry.Closing;
 import screedbook.entry.Moment;
 import screedbook.entry.Number;
+import screedbook.entry.PlantTotal;
 import screedbook.entry.Standing;
 import screedbook.entry.Ticket;
 import screedbook.entry.Waste;
 import screedbook.tally.Due;
 import screedbook.tally.Figure;
 import screedbook.tally.Load;
+import screedbook.tally.PlantCount;
 import screedbook.tally.Run;
 import screedbook.tally.Shot;
 import screedbook.tally.Tons;
@@ -49,6 +51,7 @@ final class Sums {
         } else {
             compared(theirs, ours);
         }
+        plants();
         closing.map(c -> Entries.phrases(
                         "controlling item", c.controllingItem(),
                         "day charged:",
@@ -56,6 +59,25 @@ final class Sums {
                         "", c.text()))
                 .filter(said -> !said.isEmpty())
                 .ifPresent(said -> leaf.say(1, said));
+    }
+
+    /** What the plants told, and how their own lists lie beside the record. */
+    private void plants() {
+        for (PlantCount count :
+                PlantCount.all(paper.day(), totals.loads(), totals.shift().received().unit())) {
+            PlantTotal told = count.told().entry();
+            leaf.say(
+                    1,
+                    count.name() + " until " + Moment.clock(count.told().order()) + ": the plant "
+                            + dash(told.loads()) + " loads, "
+                            + (told.tons() == null ? "-" : told.tons().text()) + "; here "
+                            + count.mine().size() + " loads, " + two(count.tons()) + " "
+                            + count.tons().unit().symbol());
+        }
+        totals.sections().stream()
+                .flatMap(s -> s.figures().stream())
+                .filter(f -> f.id().startsWith("plant-list."))
+                .forEach(f -> leaf.say(1, f.label() + ": " + f.text()));
     }
 
     private void compared(Closing.Theirs theirs, Tons ours) {
