@@ -40,7 +40,7 @@ import screedbook.entry.Shown;
             "  --who INITIALS   who is at the keyboard",
             "  --look LOOK      night, sun or mono (no colour); NO_COLOR is heeded",
             "  --window         in a window of its own; so it is too where there is no terminal",
-            "  --demo           a made-up shift to try; it is kept under target/",
+            "  --demo           a made-up shift to try, on a copy",
             "",
             "Options:"
         },

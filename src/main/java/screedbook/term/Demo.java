@@ -52,10 +52,13 @@ final class Demo {
 
     private Demo() {}
 
-    /** A fresh copy under {@code target/demo}, beside the program's own folder. */
+    /** A fresh copy under {@code target/demo} of the folder that the program is built in; elsewhere in the cache. */
     static Path copy() throws IOException {
         Path from = source();
-        Path to = from.getParent().resolveSibling("target").resolve("demo").resolve(JOB);
+        Path home = from.getParent().getParent();
+        Path to = (Files.exists(home.resolve("pom.xml")) ? home.resolve("target") : cache())
+                .resolve("demo")
+                .resolve(JOB);
         clear(to);
         try (Stream<Path> files = Files.walk(from)) {
             for (Path file : files.toList()) {
@@ -71,7 +74,13 @@ final class Demo {
         return to;
     }
 
-    /** {@code demo-logs} here, or where the program was built. */
+    private static Path cache() {
+        String given = System.getenv().getOrDefault("XDG_CACHE_HOME", "");
+        return (given.isEmpty() ? Path.of(System.getProperty("user.home"), ".cache") : Path.of(given))
+                .resolve("screedbook");
+    }
+
+    /** {@code demo-logs} here, beside the program, or where it was built. */
     private static Path source() throws IOException {
         List<Path> places = new ArrayList<>(List.of(Path.of("demo-logs")));
         try {
@@ -80,6 +89,7 @@ final class Demo {
                     .getCodeSource()
                     .getLocation()
                     .toURI());
+            places.add(program.toAbsolutePath().resolveSibling("demo-logs"));
             places.add(program.toAbsolutePath().getParent().resolveSibling("demo-logs"));
         } catch (URISyntaxException e) {
             throw new IOException("the program cannot find its own place: " + e.getMessage(), e);
@@ -89,7 +99,7 @@ final class Demo {
                 return place.resolve(JOB).toAbsolutePath();
             }
         }
-        throw new IOException("demo-logs is not here: --demo works in the folder that the program was built in");
+        throw new IOException("demo-logs is not here: --demo works where the program was built, and where its image was unpacked");
     }
 
     private static void clear(Path folder) throws IOException {
