@@ -76,6 +76,25 @@ class DoorTest {
         assertThat(said(List.of(), "day", "--fromat").exit()).isEqualTo(2);
     }
 
+    @Test
+    void anOldJavaIsToldWhatIsWantedInOneSentence() throws Exception {
+        String sentence = "this is Java %d, right would be Java 17 or later; or take the image, which brings its own";
+        assertThat(Start.tooOld("1.8")).isEqualTo(sentence.formatted(8));
+        assertThat(Start.tooOld("11")).isEqualTo(sentence.formatted(11));
+        assertThat(Start.tooOld("17")).isEmpty();
+        assertThat(Start.tooOld("25")).isEmpty();
+        assertThat(started("screedbook.Start", List.of(), "--version").out()).startsWith("screedbook");
+    }
+
+    @Test
+    void theFirstClassIsOneThatAnyJavaSince8CanRead() throws IOException {
+        byte[] bytes = Files.readAllBytes(Path.of("target/classes/screedbook/Start.class"));
+
+        assertThat(bytes[7])
+                .as("class file version; Java 8 reads 52 (JVMS 4.1)")
+                .isEqualTo((byte) 52);
+    }
+
     private static List<String> launcher() throws IOException {
         Matcher list = Pattern.compile("(?m)^case \\$2 in\\n([^)]+)\\)")
                 .matcher(Files.readString(Path.of("src/main/sh/screedbook")));
@@ -84,13 +103,17 @@ class DoorTest {
     }
 
     private Said said(List<String> options, String... words) throws Exception {
+        return started("screedbook.Main", options, words);
+    }
+
+    private Said started(String door, List<String> options, String... words) throws Exception {
         Path out = Files.createTempFile(folder, "out", "");
         Path err = Files.createTempFile(folder, "err", "");
         List<String> command = new ArrayList<>(
                 List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString()));
         command.addAll(List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"));
         command.addAll(options);
-        command.addAll(List.of("-cp", System.getProperty("java.class.path"), "screedbook.Main"));
+        command.addAll(List.of("-cp", System.getProperty("java.class.path"), door));
         command.addAll(List.of(words));
         Process process = new ProcessBuilder(command)
                 .redirectInput(new File("/dev/null"))

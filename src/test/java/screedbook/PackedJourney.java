@@ -53,7 +53,7 @@ class PackedJourney {
                             "META-INF/licenses/GPL-3.0.txt");
             assertThat(names).noneMatch(name -> name.matches("META-INF/.*\\.(SF|DSA|RSA)|.*module-info\\.class"));
             assertThat(jar.getManifest().getMainAttributes().getValue("Main-Class"))
-                    .isEqualTo("screedbook.Main");
+                    .isEqualTo("screedbook.Start");
         }
     }
 

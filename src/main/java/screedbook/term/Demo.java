@@ -99,7 +99,8 @@ final class Demo {
                 return place.resolve(JOB).toAbsolutePath();
             }
         }
-        throw new IOException("demo-logs is not here: --demo works where the program was built, and where its image was unpacked");
+        throw new IOException(
+                "demo-logs is not here: --demo works where the program was built, and where its image was unpacked");
     }
 
     private static void clear(Path folder) throws IOException {

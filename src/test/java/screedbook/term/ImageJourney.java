@@ -45,7 +45,7 @@ class ImageJourney {
         pane.type("21.37");
         pane.strike("C-s");
 
-        assertThat(pane.waitFor("13 loads")).contains("T118  21.37 T");
+        assertThat(pane.waitFor("T118  21.37 T")).contains("13 loads");
         pane.strike("Escape");
         pane.waitFor("who writes");
         pane.type("q");
@@ -54,8 +54,8 @@ class ImageJourney {
 
     private Path unpacked() throws Exception {
         Path packed;
-        try (Stream<Path> files = Files.list(Path.of(System.getProperty("screedbook.jar"))
-                .resolveSibling("image"))) {
+        try (Stream<Path> files =
+                Files.list(Path.of(System.getProperty("screedbook.jar")).resolveSibling("image"))) {
             packed = files.filter(file -> file.toString().endsWith(".tar.gz"))
                     .findFirst()
                     .orElseThrow();
