@@ -68,7 +68,18 @@ public record InCase(
             Quantity.UNCOMPACTED_RANGE,
             Quantity.SPREAD);
     /** Told where the sheet has something of them. */
-    private static final List<Quantity> DENSITY = List.of(
+    private static final List<Quantity> SAID = List.of(
+            Quantity.MAT_BEHIND_SCREED,
+            Quantity.MAT_BELOW_TARGET,
+            Quantity.MAT_VIBRATED,
+            Quantity.MAT_ROLLING_ENDS,
+            Quantity.JOINT_ACROSS_OFFSET,
+            Quantity.JOINT_OVERLAP,
+            Quantity.JOINT_HIGHER,
+            Quantity.STRAIGHTEDGE_LENGTH,
+            Quantity.STRAIGHTEDGE_ALONG,
+            Quantity.STRAIGHTEDGE_ACROSS,
+            Quantity.STRAIGHTEDGE_OVER_JOINT,
             Quantity.DENSITY,
             Quantity.DENSITY_MEAN,
             Quantity.DENSITY_QUALITY,
@@ -118,7 +129,7 @@ public record InCase(
                 limits.add(told(quantity, "", bounds));
             }
         }
-        DENSITY.forEach(quantity -> {
+        SAID.forEach(quantity -> {
             Bounds bounds = bounds(job, sheet, situation, mix, quantity);
             if (!bounds.noLimit()) {
                 limits.add(told(quantity, "", bounds));

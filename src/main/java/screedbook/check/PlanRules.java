@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import screedbook.entry.Note;
+import screedbook.entry.Profile;
 import screedbook.entry.Ref;
 import screedbook.entry.Standing;
 import screedbook.entry.Ticket;
@@ -240,7 +241,8 @@ final class PlanRules {
 
     private static List<Mark> uncompacted(Look look) {
         List<Load> laid = look.laid();
-        if (laid.isEmpty() || noted(look, "uncompacted mat")) {
+        boolean seen = !look.day().standing(Profile.class).isEmpty();
+        if (laid.isEmpty() || seen || noted(look, "uncompacted mat")) {
             return List.of();
         }
         Standing<Ticket> first = laid.get(0).ticket();

@@ -24,6 +24,11 @@ public final class Rules {
                     CustodyRules.ALL,
                     GaugeRules.ALL,
                     DensityRules.ALL,
+                    MatRules.ALL,
+                    RollingRules.ALL,
+                    JointRules.ALL,
+                    StopRules.ALL,
+                    InstrumentRules.ALL,
                     DueRules.ALL)
             .flatMap(List::stream)
             .toList();

@@ -447,7 +447,19 @@ public record Job(
             Amount depthWithin,
 
             @Blank(value = "spread rate paid up to", measure = Measure.PERCENT, help = "of the planned one")
-            Amount paidUpTo) {
+            Amount paidUpTo,
+
+            @Blank(
+                    value = "a stop of the paver at most",
+                    measure = Measure.MINUTES,
+                    help = "no limit where nothing stands")
+            Amount stopAtMost,
+
+            @Blank(
+                    value = "a thermometer off by at most",
+                    measure = Measure.DIFFERENCE,
+                    help = "no limit where nothing stands")
+            Amount thermometerOff) {
         /** Without what is asked beside the usual checks. */
         public Checks(
                 Integer firstLoads,
@@ -472,6 +484,8 @@ public record Job(
                     grossAndTare,
                     source,
                     List.of(),
+                    null,
+                    null,
                     null,
                     null);
         }

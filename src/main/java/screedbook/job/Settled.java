@@ -61,7 +61,9 @@ final class Settled {
                 c.source(),
                 list(c.others()),
                 c.depthWithin(),
-                c.paidUpTo());
+                c.paidUpTo(),
+                c.stopAtMost(),
+                c.thermometerOff());
     }
 
     private static <T> T or(T given, T usual) {

@@ -47,6 +47,17 @@ public final class LimitsPage {
         names.put(Quantity.JOINT_OFFSET, "joint, from one below");
         names.put(Quantity.MAT_RANGE, "range along the mat");
         names.put(Quantity.UNCOMPACTED_RANGE, "range, uncompacted mat");
+        names.put(Quantity.MAT_BEHIND_SCREED, "mat behind screed");
+        names.put(Quantity.MAT_VIBRATED, "mat, vibrating drums");
+        names.put(Quantity.MAT_ROLLING_ENDS, "mat, rolling ends");
+        names.put(Quantity.MAT_BELOW_TARGET, "mat, below target");
+        names.put(Quantity.STRAIGHTEDGE_LENGTH, "straightedge, length");
+        names.put(Quantity.STRAIGHTEDGE_ALONG, "gap under it, along");
+        names.put(Quantity.STRAIGHTEDGE_ACROSS, "gap under it, across");
+        names.put(Quantity.STRAIGHTEDGE_OVER_JOINT, "gap over a joint");
+        names.put(Quantity.JOINT_ACROSS_OFFSET, "joint across, off one");
+        names.put(Quantity.JOINT_OVERLAP, "overlap at a joint");
+        names.put(Quantity.JOINT_HIGHER, "new side higher by");
         names.put(Quantity.SPREAD, "spread, of planned");
         names.put(Quantity.TACK_APPLIED, "tack, applied");
         names.put(Quantity.TACK_RESIDUAL, "tack, residual");

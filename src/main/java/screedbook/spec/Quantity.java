@@ -54,6 +54,42 @@ public enum Quantity implements Word {
     MAT_RANGE(Measure.DIFFERENCE),
     /** Highest less lowest temperature of the uncompacted mat at one check. */
     UNCOMPACTED_RANGE(Measure.DIFFERENCE),
+    /** Mat temperature right behind the screed. */
+    MAT_BEHIND_SCREED(Measure.TEMPERATURE),
+    /** Mat temperature under drums that vibrate or oscillate. */
+    MAT_VIBRATED(Measure.TEMPERATURE),
+    /** Mat temperature when its rolling ends. */
+    MAT_ROLLING_ENDS(Measure.TEMPERATURE),
+    /** Any mat temperature that can be meant while the mat is laid and rolled. */
+    MAT(Measure.TEMPERATURE),
+    /** Target at the paver less the coldest of a thermal profile. */
+    MAT_BELOW_TARGET(Measure.DIFFERENCE),
+    /** Hottest less coldest of a thermal profile up to which it is of no class. */
+    PROFILE_MODERATE(Measure.DIFFERENCE),
+    /** The same up to which it is moderate; above it is severe. */
+    PROFILE_SEVERE(Measure.DIFFERENCE),
+    /** Length of the straightedge that the limits of the gap under it speak of. */
+    STRAIGHTEDGE_LENGTH(Measure.WIDTH),
+    /** Gap under a straightedge laid along the road. */
+    STRAIGHTEDGE_ALONG(Measure.DEPTH),
+    /** Gap under a straightedge laid across the road. */
+    STRAIGHTEDGE_ACROSS(Measure.DEPTH),
+    /** Gap under a straightedge laid over a joint. */
+    STRAIGHTEDGE_OVER_JOINT(Measure.DEPTH),
+    /** From a longitudinal joint of a riding surface to the lane line that it is to lie on, without sign. */
+    JOINT_FROM_LINE(Measure.WIDTH),
+    /** From a joint across to the nearest one of the lift below. */
+    JOINT_ACROSS_OFFSET(Measure.DEPTH),
+    /** Hot mix laid onto the older mat beside it. */
+    JOINT_OVERLAP(Measure.DEPTH),
+    /** The newer side of a joint above the older one after rolling. */
+    JOINT_HIGHER(Measure.DEPTH),
+    /** Speed of a roller without vibration. */
+    ROLLER_STATIC(Measure.SPEED),
+    /** Speed of a roller on rubber tires. */
+    ROLLER_PNEUMATIC(Measure.SPEED),
+    /** Speed of a roller whose drums vibrate. */
+    ROLLER_VIBRATORY(Measure.SPEED),
     /** A load's net weight. */
     NET(Measure.LOAD),
     /** Printed net less printed gross and tare, without sign. */

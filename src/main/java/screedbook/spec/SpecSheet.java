@@ -23,6 +23,7 @@ public final class SpecSheet {
             "ufc-3-250-03-2001",
             "joints-fp-96",
             "joints-kansas-614",
+            "joints-new-hampshire-401",
             "oklahoma-411-9qa-1999",
             "colorado-105-2011",
             "south-dakota-315",

@@ -83,6 +83,7 @@ class RulesTest {
         DueCases.add();
         PlantCases.add();
         SampleCases.add();
+        SiteCases.add();
     }
 
     private static void heat() {

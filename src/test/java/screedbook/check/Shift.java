@@ -33,9 +33,9 @@ import screedbook.unit.Unit;
  */
 final class Shift {
     private static final java.util.regex.Pattern NUMBERS = java.util.regex.Pattern.compile(
-            "(\\w+_(degF|degC|lb|ston|t|ft|in|m|gal|gal_yd2|pct|mph|kmh|min|lb_ft3|mm|yd2|in_h|kg)|lift|format|batches|\\w+_parts"
+            "(\\w+_(degF|degC|lb|ston|t|ft|in|m|gal|gal_yd2|pct|mph|kmh|min|dF|lb_ft3|mm|yd2|in_h|kg)|lift|format|batches|\\w+_parts"
                     + "|first_loads|then_one_in|tack_samples|job_revision|after_sunset|before_sunrise|latitude"
-                    + "|longitude|their_loads|loads|lot|sublot|gmb|gmm|found|density_count)=-?[0-9.]+|number=[0-9]");
+                    + "|longitude|their_loads|loads|lot|sublot|gmb|gmm|found|density_count|waiting|passes)=-?[0-9.]+|number=[0-9]");
 
     /** Two lifts, two mixes, two plants, PG 70 with a compaction aid, imaging; night from 20:00 to 06:00. */
     static final Map<String, Object> JOB = Map.ofEntries(
@@ -159,8 +159,17 @@ final class Shift {
     }
 
     private static SpecSheet sheet(Map<String, Object> changes) {
-        return SpecSheet.shipped((String) changes.getOrDefault("sheet", "practice"))
-                .orElseThrow();
+        String name = (String) changes.getOrDefault("sheet", "practice");
+        return SpecSheet.shipped(name).orElseGet(() -> invented(name));
+    }
+
+    /** A sheet of invented figures, for what no shipped one has a row for. */
+    private static SpecSheet invented(String name) {
+        try (java.io.InputStream in = Shift.class.getResourceAsStream("/sheets/" + name + ".csv")) {
+            return SpecSheet.read(name, in.readAllBytes()).sheet().orElseThrow();
+        } catch (java.io.IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
     }
 
     static Map<String, Object> map(String told) {

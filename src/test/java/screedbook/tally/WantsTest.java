@@ -34,6 +34,8 @@ class WantsTest {
                 c.source(),
                 List.of(rows),
                 null,
+                null,
+                null,
                 null));
     }
 
