@@ -485,7 +485,38 @@ public record Job(
                     source,
                     List.of(),
                     null,
-                    null,
+                    null);
+        }
+
+        /** Without what is allowed of stops and thermometers. */
+        public Checks(
+                Integer firstLoads,
+                Integer thenOneIn,
+                HeatWhere heatWhere,
+                Amount surfaceEvery,
+                Amount weatherEvery,
+                Amount loadAge,
+                Amount yieldEvery,
+                Integer tackSamples,
+                YesNo grossAndTare,
+                String source,
+                List<Wanted> others,
+                Amount depthWithin,
+                Amount paidUpTo) {
+            this(
+                    firstLoads,
+                    thenOneIn,
+                    heatWhere,
+                    surfaceEvery,
+                    weatherEvery,
+                    loadAge,
+                    yieldEvery,
+                    tackSamples,
+                    grossAndTare,
+                    source,
+                    others,
+                    depthWithin,
+                    paidUpTo,
                     null,
                     null);
         }

@@ -34,8 +34,6 @@ class WantsTest {
                 c.source(),
                 List.of(rows),
                 null,
-                null,
-                null,
                 null));
     }
 
