@@ -164,6 +164,7 @@ final class Demo {
             throw new IOException("the demo shift cannot be written");
         }
         try (Book book = ready.book()) {
+            int n = 0;
             for (Line line : lines) {
                 Entry entry = line.entry() instanceof Opening o
                         ? opening(o, agreed, program)
@@ -176,22 +177,32 @@ final class Demo {
                                 List.of(unwritten),
                                 moved(line.keyed(), on, agreed.job().zone()))
                         .join();
-                if (line.entry() instanceof Opening) {
+                n++;
+                boolean firstLoad = line.entry() instanceof Ticket && n == firstLoad(lines);
+                if (line.entry() instanceof Opening || firstLoad) {
                     OffsetDateTime keyed = moved(line.keyed(), on, agreed.job().zone());
-                    book.append(List.of(gap(bookName, who, keyed)), keyed).join();
+                    String rule = firstLoad ? "paved-before" : "days-without-shift";
+                    book.append(List.of(answer(new Ref(bookName, n), rule, who, keyed)), keyed)
+                            .join();
+                    n++;
                 }
             }
         }
     }
 
-    /** The demo's other shifts are long past; why there is none between has its answer. */
-    private static Unwritten gap(String bookName, String who, OffsetDateTime keyed) {
-        Answer answer = new Answer(
-                new Ref(bookName, 1),
-                "days-without-shift",
-                "this shift was made today, to try the program",
-                null,
-                null);
+    /** The line that the first load comes to, with the answer behind the opening before it. */
+    private static int firstLoad(List<Line> lines) {
+        for (int i = 0; i < lines.size(); i++) {
+            if (lines.get(i).entry() instanceof Ticket) {
+                return i + 2;
+            }
+        }
+        return -1;
+    }
+
+    /** The demo's other shifts are long past, and one of them paved this stretch: both have their answer. */
+    private static Unwritten answer(Ref of, String rule, String who, OffsetDateTime keyed) {
+        Answer answer = new Answer(of, rule, "this shift was made today, to try the program", null, null);
         return new Unwritten(keyed, who, Source.LIVE, answer, Aside.NONE);
     }
 
