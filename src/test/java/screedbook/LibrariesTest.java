@@ -24,8 +24,8 @@ class LibrariesTest {
     }
 
     /** What only the tests use; it is not packed. */
-    private static final Pattern OF_THE_TESTS =
-            Pattern.compile("(junit|surefire|assertj|opentest4j|apiguardian|byte-buddy|common-java|failsafe|maven-"
+    private static final Pattern OF_THE_TESTS = Pattern.compile(
+            "(junit|surefire|assertj|opentest4j|apiguardian|byte-buddy|common-java|failsafe|maven-"
                     + "|json-schema-validator|jackson-databind|jackson-annotations|itu|slf4j-api|commons-math3|duckdb_jdbc).*");
 
     @Test

@@ -132,7 +132,7 @@ final class GaugeRules {
                     .orElse("");
             boolean added = each.entry().reading().target() != null
                     || samples.densities()
-                            .correlation(each, mix.isEmpty() ? null : mix)
+                            .correlation(each.entry(), mix.isEmpty() ? null : mix)
                             .isPresent();
             if (!added) {
                 mixes.put(each, mix);

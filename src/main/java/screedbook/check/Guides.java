@@ -8,7 +8,9 @@ import java.util.ListIterator;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import screedbook.entry.Core;
 import screedbook.entry.Day;
+import screedbook.entry.Depth;
 import screedbook.entry.Entry;
 import screedbook.entry.Standing;
 import screedbook.entry.Surface;
@@ -39,6 +41,9 @@ public final class Guides {
         BY_BLANK.put("ticket.tare", Guides::tare);
         BY_BLANK.put("ticket.mix", Guides::mix);
         BY_BLANK.put("ticket.truck", Guides::truck);
+        BY_BLANK.put("core.height", Guides::coreHeight);
+        BY_BLANK.put("core.density", Guides::coreDensity);
+        BY_BLANK.put("depth.thickness", Guides::depth);
         BY_BLANK.put("tack.material", Guides::material);
         BY_BLANK.put("tack.width", Guides::width);
         for (String rate : List.of("before", "after", "used", "depth_before", "depth_after", "area")) {
@@ -233,6 +238,36 @@ public final class Guides {
                 || k.job().trucks().isEmpty()
                 || k.job().truck(number).isPresent();
         return listed ? Guide.NOTHING : new Guide("not in the job's list", "job", Verdict.LOOK_AGAIN, "", List.of());
+    }
+
+    private static Guide coreHeight(Keying k) {
+        Core core = (Core) k.entry();
+        Situation mat =
+                mat(k, core.spot().mix(), core.spot().lift(), core.spot().pull());
+        return k.limited(
+                s -> Bounds.of(s, Quantity.CORE_HEIGHT, mat), core.measured().height(), List.of(), "");
+    }
+
+    private static Guide coreDensity(Keying k) {
+        Core core = (Core) k.entry();
+        Situation mat =
+                mat(k, core.spot().mix(), core.spot().lift(), core.spot().pull());
+        return k.limited(
+                s -> Bounds.of(s, Quantity.DENSITY, mat), core.measured().density(), List.of(), "");
+    }
+
+    /** Only the height of an untrimmed core has a limit of its own. */
+    private static Guide depth(Keying k) {
+        Depth depth = (Depth) k.entry();
+        if (depth.state() != Depth.State.CORE_UNTRIMMED) {
+            return Guide.NOTHING;
+        }
+        Situation mat = mat(k, null, depth.lift(), depth.pull());
+        return k.limited(s -> Bounds.of(s, Quantity.CORE_HEIGHT, mat), depth.thickness(), List.of(), "");
+    }
+
+    private static Situation mat(Keying k, String mix, Integer lift, String pull) {
+        return Cases.of(k.job(), mix, Cases.lift(k.job(), lift, pull), k.at(), null);
     }
 
     private static Guide material(Keying k) {

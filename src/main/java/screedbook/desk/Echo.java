@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import screedbook.check.Finding;
 import screedbook.entry.Closing;
 import screedbook.entry.Kind;
@@ -49,6 +50,10 @@ final class Echo {
         }
         if (reading.entry() instanceof Weather weather) {
             return FeltAir.of(weather).text();
+        }
+        Optional<String> sampled = SampleForms.echo(model, reading.entry());
+        if (sampled.isPresent()) {
+            return sampled.get();
         }
         if (reading.form().kind() != Kind.TICKET || reading.form().amends() != null) {
             return "";

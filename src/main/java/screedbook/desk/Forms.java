@@ -137,6 +137,7 @@ final class Forms {
             surface(model, carried);
         }
         SiteForms.carried(model, kind, before, carried);
+        SampleForms.carried(model, kind, carried);
         return carried;
     }
 

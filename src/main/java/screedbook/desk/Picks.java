@@ -52,7 +52,7 @@ final class Picks {
             case INSTRUMENT -> job.instruments().stream().map(i -> i.id()).toList();
             case PAVER -> job.pavers();
             case PERSON -> job.people().stream().map(p -> p.initials()).toList();
-            case SAMPLE -> List.of();
+            case SAMPLE -> SampleForms.open(model);
             case NONE, RULE -> List.of();
         };
     }

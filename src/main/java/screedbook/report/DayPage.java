@@ -42,10 +42,14 @@ public final class DayPage {
         sums.tack();
         new Temperatures(paper, leaf).write();
         sums.weather();
+        Tested tested = new Tested(paper, leaf);
+        tested.lots();
+        tested.density();
         sums.checks();
         Kept kept = new Kept(paper, entries, leaf);
         kept.said();
         kept.corrections();
+        tested.samples();
         foot(kept);
     }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import screedbook.entry.Core;
 import screedbook.entry.Draw;
+import screedbook.entry.Entry;
 import screedbook.entry.Gauge;
 import screedbook.entry.Ref;
 import screedbook.entry.Sample;
@@ -28,8 +29,12 @@ final class Belonging {
     }
 
     Optional<Filling.Where> of(Standing<?> each) {
-        ShiftId shift = each.line().shift();
-        if (each.entry() instanceof Sample s) {
+        return of(each.entry(), each.line().shift());
+    }
+
+    /** Also of an entry that is not written yet. */
+    Optional<Filling.Where> of(Entry entry, ShiftId shift) {
+        if (entry instanceof Sample s) {
             Sample.Origin o = s.origin();
             String mix = mix(o.mix(), o.lift());
             return told(mix, o.lot(), o.sublot())
@@ -37,12 +42,12 @@ final class Belonging {
                     .or(() -> ticket(o.ticket(), shift))
                     .or(() -> at(shift, mix, o.pull(), o.lift(), o.place()));
         }
-        if (each.entry() instanceof Core c) {
+        if (entry instanceof Core c) {
             Core.Spot o = c.spot();
             String mix = mix(o.mix(), o.lift());
             return told(mix, o.lot(), o.sublot()).or(() -> at(shift, mix, o.pull(), o.lift(), o.place()));
         }
-        if (each.entry() instanceof Gauge g) {
+        if (entry instanceof Gauge g) {
             Gauge.Spot o = g.spot();
             String mix = mix(o.mix(), o.lift());
             return told(mix, o.lot(), o.sublot()).or(() -> at(shift, mix, o.pull(), o.lift(), o.place()));

@@ -12,10 +12,12 @@ import java.util.stream.Stream;
 import screedbook.calc.MatDensity;
 import screedbook.calc.PercentWithin;
 import screedbook.entry.Core;
+import screedbook.entry.Entry;
 import screedbook.entry.Gauge;
 import screedbook.entry.InstrumentCheck;
 import screedbook.entry.Ref;
 import screedbook.entry.Result;
+import screedbook.entry.ShiftId;
 import screedbook.entry.Standing;
 import screedbook.job.Job;
 import screedbook.unit.Amount;
@@ -142,9 +144,7 @@ public final class Densities {
     /** What was measured where it was cut is kept and does not count, once a laboratory has told of the core. */
     private List<Density> cores(Standing<Core> core) {
         Core c = core.entry();
-        List<String> names = Stream.of(c.cut().core(), c.keeping().sample())
-                .filter(Objects::nonNull)
-                .toList();
+        List<String> names = names(c);
         Optional<Filling.Where> where = belonging.of(core);
         String mix = belonging.mix(c.spot().mix(), c.spot().lift());
         Integer lot = where.map(Filling.Where::lot).orElse(null);
@@ -219,24 +219,20 @@ public final class Densities {
                 worked.working());
     }
 
-    private Density reading(Standing<Gauge> gauge) {
-        Gauge g = gauge.entry();
-        Optional<Filling.Where> where = belonging.of(gauge);
+    /** What a reading comes to. */
+    private record Read(Reckoned percent, Optional<Amount> ofTarget, List<String> put) {}
+
+    private Read read(Gauge g, ShiftId shift) {
         String mix = belonging.mix(g.spot().mix(), g.spot().lift());
         List<String> put = new ArrayList<>();
-        Reckoned mean = mean(g, put);
-        Optional<Correlation> added = correlation(gauge, mix);
-        Reckoned density = mean.then(m -> {
+        Optional<Correlation> added = correlation(g, mix);
+        Reckoned density = mean(g, put).then(m -> {
             put.add(added.map(a -> "correlation " + a.amount().text() + ", " + a.from())
                     .orElse("no correlation to this mix is noted"));
             return Reckoned.of(added.map(a -> m.plus(a.amount())).orElse(m));
         });
-        Optional<Gmms.Gmm> gmm = gmms.of(
-                g.reading().gmm(),
-                List.of(),
-                mix,
-                where.map(Filling.Where::lot).orElse(null),
-                gauge.line().shift().date());
+        Integer lot = belonging.of(g, shift).map(Filling.Where::lot).orElse(null);
+        Optional<Gmms.Gmm> gmm = gmms.of(g.reading().gmm(), List.of(), mix, lot, shift.date());
         gmm.ifPresent(m -> put.add(
                 m.put() + ", " + MatDensity.unitWeight(m.value(), unit).shown(1).text()));
         Reckoned percent = density.then(d -> gmm.map(
@@ -249,21 +245,49 @@ public final class Densities {
                         : density.seen().map(d -> MatDensity.percentOf(d, target));
         ofTarget.ifPresent(
                 p -> put.add("target " + target.text() + ", " + p.shown(1).text() + " of it"));
+        return new Read(percent, ofTarget, put);
+    }
+
+    /** What a core or a reading that is being keyed comes to in this shift, in percent of the theoretical maximum. */
+    public Reckoned keyed(Entry entry) {
+        ShiftId shift = soFar.day().shift();
+        if (entry instanceof Gauge g) {
+            return read(g, shift).percent();
+        }
+        if (!(entry instanceof Core c) || c.measured().gmb() == null) {
+            return Reckoned.not("nothing is keyed of it");
+        }
+        String mix = belonging.mix(c.spot().mix(), c.spot().lift());
+        Integer lot = belonging.of(c, shift).map(Filling.Where::lot).orElse(null);
+        return gmms.of(c.measured().gmm(), names(c), mix, lot, shift.date())
+                .map(g -> Reckoned.of(MatDensity.percent(c.measured().gmb(), g.value())))
+                .orElse(Reckoned.not("no Gmm is noted"));
+    }
+
+    private static List<String> names(Core c) {
+        return Stream.of(c.cut().core(), c.keeping().sample())
+                .filter(Objects::nonNull)
+                .toList();
+    }
+
+    private Density reading(Standing<Gauge> gauge) {
+        Gauge g = gauge.entry();
+        Read read = read(g, gauge.line().shift());
         return new Density(
                 gauge,
                 gauge,
                 Density.By.GAUGE,
                 "gauge " + soFar.name(gauge),
-                mix,
+                belonging.mix(g.spot().mix(), g.spot().lift()),
                 g.spot().place(),
-                where,
-                percent,
-                ofTarget,
+                belonging.of(gauge),
+                read.percent(),
+                read.ofTarget(),
                 false,
                 true,
                 Figures.working(
                         "(mean of the readings + correlation) / unit weight of the Gmm x 100",
-                        put,
+                        read.put(),
                         refs(gauge),
                         SOURCE));
     }
@@ -294,12 +318,12 @@ public final class Densities {
     public record Correlation(Amount amount, String from) {}
 
     /** The correlation of a reading: as keyed with it, else the newest one of its gauge to its mix. */
-    public Optional<Correlation> correlation(Standing<Gauge> gauge, String mix) {
-        Amount keyed = gauge.entry().reading().correlation();
+    public Optional<Correlation> correlation(Gauge gauge, String mix) {
+        Amount keyed = gauge.reading().correlation();
         if (keyed != null && keyed.unit() == unit) {
             return Optional.of(new Correlation(keyed, "keyed with it"));
         }
-        String instrument = gauge.entry().keeping().instrument();
+        String instrument = gauge.keeping().instrument();
         Standing<InstrumentCheck> last = null;
         for (Standing<InstrumentCheck> each : soFar.all(InstrumentCheck.class)) {
             InstrumentCheck check = each.entry();

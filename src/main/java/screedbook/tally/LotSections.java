@@ -131,11 +131,15 @@ final class LotSections {
     }
 
     private void count(List<String> said, Filling.Where where, Density.By by, String name) {
-        long count = samples.densities().all().stream()
+        Stream<Standing<?>> tested = samples.densities().all().stream()
                 .filter(d -> d.by() == by && d.where().filter(where::equals).isPresent())
-                .map(Density::of)
-                .distinct()
-                .count();
+                .map(Density::of);
+        Stream<Standing<?>> open = by == Density.By.GAUGE
+                ? Stream.of()
+                : samples.openCores().stream()
+                        .filter(c -> samples.where(c).filter(where::equals).isPresent())
+                        .map(c -> c);
+        long count = Stream.concat(tested, open).distinct().count();
         if (count > 0) {
             said.add(count + " " + name + (count == 1 ? "" : "s"));
         }

@@ -9,6 +9,7 @@ import screedbook.entry.Core;
 import screedbook.entry.Custody;
 import screedbook.entry.Day;
 import screedbook.entry.Draw;
+import screedbook.entry.Entry;
 import screedbook.entry.Gauge;
 import screedbook.entry.Note;
 import screedbook.entry.Result;
@@ -106,6 +107,11 @@ public final class Samples {
     /** The sublot that an entry belongs to, where that can be told. */
     public Optional<Filling.Where> where(Standing<?> each) {
         return belonging.of(each);
+    }
+
+    /** The same of an entry of this shift that is being keyed. */
+    public Optional<Filling.Where> where(Entry keyed) {
+        return belonging.of(keyed, soFar.day().shift());
     }
 
     /** Whether anything of lots, samples or densities is in the record. */
