@@ -49,7 +49,7 @@ record Bounds(List<Bound> all, List<String> silent) {
                 job.mix(mix).map(Job.Mix::targetPaver));
     }
 
-    private static List<Bound> around(SpecSheet sheet, Situation situation, Quantity quantity, Amount target) {
+    static List<Bound> around(SpecSheet sheet, Situation situation, Quantity quantity, Amount target) {
         Ruling ruling = sheet.ruling(quantity, situation);
         List<Bound> all = new ArrayList<>();
         ruling.inForce().forEach(limit -> all.add(Bound.around(target, limit, true)));

@@ -17,6 +17,7 @@ import screedbook.entry.Surface;
 import screedbook.entry.Tack;
 import screedbook.entry.Ticket;
 import screedbook.entry.Weather;
+import screedbook.entry.Yield;
 import screedbook.job.Job;
 import screedbook.spec.Asked;
 import screedbook.spec.Demand;
@@ -52,13 +53,19 @@ public final class Guides {
         for (String dilution : List.of("emulsion_parts", "water_parts", "diluted")) {
             BY_BLANK.put("tack." + dilution, Guides::dilution);
         }
+        BY_BLANK.put("depth.thickness", k -> YieldGuides.depth(k.job(), k.sheet(), (Depth) k.entry(), k.at()));
+        for (String yield : List.of("to_sta", "area", "last_ticket", "tons")) {
+            BY_BLANK.put(
+                    "yield." + yield, k -> YieldGuides.yield(k.job(), k.sheet(), k.day(), (Yield) k.entry(), k.at()));
+        }
     }
 
     private Guides() {}
 
     /**
      * What stands beside one blank. Looks at the form, the job and the sheet, and in the day only at the newest entries
-     * back to the last load or surface reading, so that it costs the same late in a long shift.
+     * back to the last load or surface reading, so that it costs the same late in a long shift; but for a yield check,
+     * which adds up its loads.
      *
      * @param partial the form as far as it is keyed; absent values are null
      * @param at when it happens, as far as known; decides day or night

@@ -69,6 +69,8 @@ public record InCase(
             Quantity.SPREAD);
     /** Told where the sheet has something of them. */
     private static final List<Quantity> SAID = List.of(
+            Quantity.SPREAD_PAID,
+            Quantity.DEPTH_DIFFERENCE,
             Quantity.MAT_BEHIND_SCREED,
             Quantity.MAT_BELOW_TARGET,
             Quantity.MAT_VIBRATED,

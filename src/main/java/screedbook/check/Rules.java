@@ -29,7 +29,8 @@ public final class Rules {
                     JointRules.ALL,
                     StopRules.ALL,
                     InstrumentRules.ALL,
-                    DueRules.ALL)
+                    DueRules.ALL,
+                    YieldRules.ALL)
             .flatMap(List::stream)
             .toList();
 

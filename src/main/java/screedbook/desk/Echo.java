@@ -18,6 +18,7 @@ import screedbook.entry.YesNo;
 import screedbook.job.Job;
 import screedbook.tally.FeltAir;
 import screedbook.tally.Load;
+import screedbook.tally.Outlook;
 import screedbook.tally.Run;
 import screedbook.tally.Shot;
 import screedbook.tally.Tons;
@@ -134,6 +135,7 @@ final class Echo {
                             + run.target()
                                     .map(t -> " of " + t.shown(0).value().toPlainString())
                                     .orElse("")));
+            lastFive(shift, run).ifPresent(lines::add);
         }
         List<Shot> shots = shift.totals().shots();
         if (!shots.isEmpty()) {
@@ -142,6 +144,37 @@ final class Echo {
                     .seen()
                     .ifPresent(r -> lines.add("residual " + r.shown(3).value().toPlainString()));
         }
+        return lines;
+    }
+
+    /** {@code last 5 loads 224}, once there were more. */
+    private static Optional<String> lastFive(Shift shift, Run run) {
+        List<Outlook> ahead = shift.totals().yields().ahead();
+        Outlook last = ahead.isEmpty() ? null : ahead.get(ahead.size() - 1);
+        boolean more = last != null && last.run().equals(run) && run.entries().size() > last.loads();
+        return !more
+                ? Optional.empty()
+                : last.last()
+                        .map(r -> "last " + last.loads() + " loads "
+                                + r.shown(0).value().toPlainString());
+    }
+
+    /** How a pull comes out: its last loads, and what it takes to the end of what is planned. */
+    static List<String> ahead(Outlook o) {
+        List<String> lines = new ArrayList<>();
+        o.last()
+                .ifPresent(r -> lines.add(
+                        "last " + counted(o.loads()) + " " + r.shown(1).text()
+                                + o.lastPercent()
+                                        .map(p -> ", " + p.shown(1).text() + " of target")
+                                        .orElse("")));
+        o.left()
+                .ifPresent(t -> lines.add("to its end " + o.ahead().text() + " more, "
+                        + t.shown(0).text()
+                        + " at this rate"
+                        + o.planned()
+                                .map(p -> ", " + p.shown(0).text() + " as planned")
+                                .orElse("")));
         return lines;
     }
 

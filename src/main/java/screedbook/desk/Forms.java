@@ -135,6 +135,10 @@ final class Forms {
             tack(model, before, carried);
         } else if (kind == Kind.SURFACE) {
             surface(model, carried);
+        } else if (kind == Kind.YIELD) {
+            SinceCheck.yield(model, carried);
+        } else if (kind == Kind.DEPTH) {
+            SinceCheck.depth(model, carried);
         }
         SiteForms.carried(model, kind, before, carried);
         SampleForms.carried(model, kind, carried);

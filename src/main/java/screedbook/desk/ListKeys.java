@@ -5,11 +5,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import screedbook.check.Behind;
 import screedbook.check.Finding;
 import screedbook.entry.Kind;
 import screedbook.entry.Ref;
 import screedbook.entry.Standing;
 import screedbook.tally.Figure;
+import screedbook.tally.Run;
 import screedbook.tally.Section;
 
 /** What the keys do on lists: kinds, findings, totals, workings, search. */
@@ -60,8 +62,15 @@ final class ListKeys {
 
     static Step finding(Model model, Key key) {
         return chosenFinding(model)
-                .map(f -> Step.of(model.push(
-                        new Screen.Worked(f.sort().text() + ": " + f.seen(), findingLines(f), f.of(), Walk.FIRST, 0))))
+                .map(f -> Step.of(model.push(new Screen.Worked(
+                        f.sort().text() + ": " + f.seen(),
+                        with(
+                                findingLines(f),
+                                model,
+                                Behind.run(f, model.shift().day(), model.shift().totals())),
+                        f.of(),
+                        Walk.FIRST,
+                        0))))
                 .orElse(Step.of(model));
     }
 
@@ -124,10 +133,35 @@ final class ListKeys {
         Figure figure = all.get(at);
         return Step.of(model.push(new Screen.Worked(
                 figure.label() + "  " + figure.text(),
-                workingLines(figure),
+                with(
+                        workingLines(figure),
+                        model,
+                        Behind.run(figure, model.shift().totals())),
                 figure.working().entries(),
                 Walk.FIRST,
                 0)));
+    }
+
+    /** With how a pull comes out, and what may be behind it; for the screen alone. */
+    private static List<String> with(List<String> lines, Model model, Optional<Run> of) {
+        if (of.isEmpty()) {
+            return lines;
+        }
+        Shift shift = model.shift();
+        List<String> all = new ArrayList<>(lines);
+        shift.totals().yields().ahead().stream()
+                .filter(o -> o.run().equals(of.get()))
+                .findFirst()
+                .ifPresent(o -> {
+                    all.add("");
+                    all.addAll(Echo.ahead(o));
+                });
+        List<String> behind = Behind.of(of.get(), shift.day(), shift.totals(), shift.job());
+        if (!behind.isEmpty()) {
+            all.add("");
+            all.addAll(behind);
+        }
+        return all;
     }
 
     static List<String> workingLines(Figure figure) {

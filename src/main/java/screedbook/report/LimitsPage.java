@@ -59,6 +59,8 @@ public final class LimitsPage {
         names.put(Quantity.JOINT_OVERLAP, "overlap at a joint");
         names.put(Quantity.JOINT_HIGHER, "new side higher by");
         names.put(Quantity.SPREAD, "spread, of planned");
+        names.put(Quantity.SPREAD_PAID, "spread that is paid");
+        names.put(Quantity.DEPTH_DIFFERENCE, "rolled mat, from plan");
         names.put(Quantity.TACK_APPLIED, "tack, applied");
         names.put(Quantity.TACK_RESIDUAL, "tack, residual");
         names.put(Quantity.TACK_WATER, "water in the tack");

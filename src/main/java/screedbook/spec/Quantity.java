@@ -123,6 +123,10 @@ public enum Quantity implements Word {
     AHEAD_OF_CLOCK(Measure.MINUTES),
     /** Spread rate in hundredths of the planned one. */
     SPREAD(Measure.PERCENT),
+    /** Spread rate that is paid for, in hundredths of the planned one. */
+    SPREAD_PAID(Measure.PERCENT),
+    /** Thickness of the rolled mat as probed, less the planned one. */
+    DEPTH_DIFFERENCE(Measure.DEPTH),
     /** Length of a pull that was paved without tack noted for it, in hundredths of what was paved. */
     UNTACKED(Measure.PERCENT),
     /** Area that was tacked for a pull, in hundredths of what was paved of it. */

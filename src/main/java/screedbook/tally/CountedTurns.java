@@ -21,6 +21,7 @@ final class CountedTurns implements Turns {
     private int turn;
     private int got;
     private boolean due;
+    private boolean owed;
     private Ref last;
     private int done;
     private int asked;
@@ -81,6 +82,7 @@ final class CountedTurns implements Turns {
     }
 
     private void answer() {
+        owed = false;
         done += got < times ? 1 : 0;
         asked += !due && got < times ? 1 : 0;
         got++;
@@ -117,6 +119,7 @@ final class CountedTurns implements Turns {
     private void miss(Ref with) {
         BigDecimal since = counted.subtract(began.max(BigDecimal.ZERO));
         over.add(new Over(with, text.apply(since)));
+        owed = !withTheLoad;
         while (due) {
             due = false;
             follow();
@@ -130,7 +133,7 @@ final class CountedTurns implements Turns {
 
     @Override
     public Next next(OffsetDateTime now) {
-        if (due) {
+        if (due || owed) {
             return new Next("NOW", true, BigDecimal.ZERO);
         }
         boolean answered = got >= times;

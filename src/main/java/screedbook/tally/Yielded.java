@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import screedbook.calc.SpreadRate;
 import screedbook.calc.Strip;
+import screedbook.entry.Day;
 import screedbook.entry.Ref;
 import screedbook.entry.Ticket;
 import screedbook.entry.Yield;
@@ -47,6 +48,11 @@ public record Yielded(
      */
     public static Yielded of(Yield check, List<Load> loads, Job job) {
         return new Checking(check, loads, job).worked();
+    }
+
+    /** One check that is being keyed. */
+    public static Yielded of(Yield check, Day day, Job job) {
+        return of(check, Loads.of(day, Measure.LOAD.unit(job.system())).loads(), job);
     }
 
     /** A check being worked out. */

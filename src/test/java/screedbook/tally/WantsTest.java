@@ -95,6 +95,7 @@ class WantsTest {
         assertThat(over.missed().get(0).wanted()).isEqualTo("once in 200 T");
         assertThat(over.missed().get(0).source()).isEqualTo("clause 7");
         assertThat(over.missed().get(0).of().n()).isEqualTo(11);
+        assertThat(over.when()).isEqualTo("NOW");
         assertThat(over.asked()).isEqualTo(1);
         assertThat(over.done()).isZero();
     }
@@ -108,7 +109,11 @@ class WantsTest {
         assertThat(due.asked()).isEqualTo(2);
         assertThat(due.done()).isEqualTo(1);
         assertThat(due.missed()).hasSize(1);
-        assertThat(due.when()).isEqualTo("in 100 T");
+        assertThat(due.when()).as("it is owed until it is made").isEqualTo("NOW");
+        Due made = due(checked(shift, "12:12"), "12:15", each200);
+        assertThat(made.when()).isEqualTo("in 300 T");
+        assertThat(made.asked()).isEqualTo(3);
+        assertThat(made.done()).isEqualTo(2);
     }
 
     /** Florida DOT training on spread rates: at the start of the day, then once in 200 tons. */
