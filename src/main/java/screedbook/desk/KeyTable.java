@@ -292,8 +292,26 @@ public final class KeyTable {
                 ListKeys::workedEntry));
         to.add(help(Place.WORKING));
         to.add(esc(Place.WORKING));
+        to.add(row(
+                Place.PICTURES, "r", "road", "see the road by pull and station", c("r"), (m, k) -> RoadView.open(m)));
         to.add(help(Place.PICTURES));
         to.add(esc(Place.PICTURES));
+        to.add(row(
+                Place.ROAD,
+                "Left Right",
+                "along",
+                "go along the road; Home and End to its ends",
+                codes(Key.Code.LEFT, Key.Code.RIGHT, Key.Code.HOME, Key.Code.END),
+                RoadView::along));
+        to.add(row(
+                Place.ROAD,
+                "Up Down",
+                "across",
+                "go to other pulls; Page keys likewise",
+                codes(Key.Code.UP, Key.Code.DOWN, Key.Code.PAGE_UP, Key.Code.PAGE_DOWN),
+                RoadView::across));
+        to.add(help(Place.ROAD));
+        to.add(esc(Place.ROAD));
         to.add(row(
                 Place.CLOSING,
                 "Enter",

@@ -17,6 +17,8 @@ import screedbook.entry.Ticket;
 import screedbook.job.Job;
 import screedbook.picture.Dot;
 import screedbook.picture.HeatStrip;
+import screedbook.picture.LotEnd;
+import screedbook.picture.RoadStrip;
 import screedbook.picture.TonsStrip;
 import screedbook.spec.Quantity;
 import screedbook.tally.Totals;
@@ -26,17 +28,21 @@ final class Pictured {
     private final List<Dot> heat;
     private final Optional<BigDecimal> limit;
     private final List<Dot> tons;
+    private final Supplier<RoadStrip> work;
+    private RoadStrip road;
     private final Map<String, List<String>> drawn = new ConcurrentHashMap<>();
 
     /**
      * The pictures of these dots.
      *
      * @param limit the least at the paver for the last load; empty where none is set
+     * @param road asked for when the road is first looked at
      */
-    Pictured(List<Dot> heat, Optional<BigDecimal> limit, List<Dot> tons) {
+    Pictured(List<Dot> heat, Optional<BigDecimal> limit, List<Dot> tons, Supplier<RoadStrip> road) {
         this.heat = heat;
         this.limit = limit;
         this.tons = tons;
+        this.work = road;
     }
 
     static Pictured of(Msg.Page page, Totals totals, List<Finding> findings, Job job) {
@@ -46,7 +52,11 @@ final class Pictured {
                 outside.addAll(finding.of());
             }
         }
-        return new Pictured(Dot.atThePaver(totals.loads(), outside), limit(page, job), Dot.placed(totals.loads()));
+        return new Pictured(
+                Dot.atThePaver(totals.loads(), outside),
+                limit(page, job),
+                Dot.placed(totals.loads()),
+                () -> RoadStrip.of(totals.road(), job, LotEnd.of(page.day(), job, totals.before())));
     }
 
     /** The line of the picture is the limit of the last load that was placed. */
@@ -66,6 +76,14 @@ final class Pictured {
                 .filter(l -> l.low() != null)
                 .map(l -> l.low().value())
                 .findFirst();
+    }
+
+    /** The road by pull and station. */
+    RoadStrip road() {
+        if (road == null) {
+            road = work.get();
+        }
+        return road;
     }
 
     /** Mix temperatures at the paver along the shift. */

@@ -12,6 +12,7 @@ public enum Place {
     TOTALS("totals of the day"),
     WORKING("working"),
     PICTURES("pictures"),
+    ROAD("the road by pull and station"),
     CLOSING("before closing"),
     SEARCH("looking for words"),
     FOLDER("another folder"),

@@ -36,6 +36,14 @@ public sealed interface Screen {
 
     record Pictures() implements Screen {}
 
+    /**
+     * The road by pull and station.
+     *
+     * @param column the first column of road in sight
+     * @param row the first line in sight
+     */
+    record RoadDrawn(int column, int row) implements Screen {}
+
     /** What is missing before the last line is written. */
     record BeforeClosing(int top) implements Screen {}
 
@@ -110,6 +118,9 @@ public sealed interface Screen {
         }
         if (this instanceof Pictures) {
             return Place.PICTURES;
+        }
+        if (this instanceof RoadDrawn) {
+            return Place.ROAD;
         }
         if (this instanceof BeforeClosing) {
             return Place.CLOSING;

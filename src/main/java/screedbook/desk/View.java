@@ -30,6 +30,8 @@ public final class View {
             EntryView.draw(model, whole, frame);
         } else if (top instanceof Screen.Pictures) {
             PictureView.draw(model, frame);
+        } else if (top instanceof Screen.RoadDrawn road) {
+            RoadView.draw(model, road, frame);
         } else if (sheet(top)) {
             SheetView.draw(model, top, frame);
         } else {

@@ -40,6 +40,7 @@ public final class DayPage {
         sums.tons();
         sums.spread();
         sums.tack();
+        new RoadDrawn(paper, leaf).write();
         new Temperatures(paper, leaf).write();
         sums.weather();
         Tested tested = new Tested(paper, leaf);

@@ -32,17 +32,17 @@ import screedbook.tally.Roadwork.What;
 /** The entries of a day brought to their lanes on the road. */
 final class Survey {
     /** The kinds of entry that tell of a place in the mat, and what was done there. */
-    private static final Map<Kind, What> PLACES = new EnumMap<>(Map.of(
-            Kind.SURFACE, What.PROBED,
-            Kind.DEPTH, What.PROBED,
-            Kind.MAT, What.PROBED,
-            Kind.PROFILE, What.PROBED,
-            Kind.JOINT, What.PROBED,
-            Kind.STRAIGHTEDGE, What.PROBED,
-            Kind.GAUGE, What.PROBED,
-            Kind.CORE, What.SAMPLED,
-            Kind.SAMPLE, What.SAMPLED,
-            Kind.DRAW, What.MARKED));
+    private static final Map<Kind, What> PLACES = new EnumMap<>(Map.ofEntries(
+            Map.entry(Kind.DEPTH, What.PROBED),
+            Map.entry(Kind.MAT, What.PROBED),
+            Map.entry(Kind.PROFILE, What.PROBED),
+            Map.entry(Kind.JOINT, What.PROBED),
+            Map.entry(Kind.STRAIGHTEDGE, What.PROBED),
+            Map.entry(Kind.GAUGE, What.PROBED),
+            Map.entry(Kind.CORE, What.SAMPLED),
+            Map.entry(Kind.SAMPLE, What.SAMPLED),
+            Map.entry(Kind.STOP, What.MARKED),
+            Map.entry(Kind.DRAW, What.MARKED)));
 
     /** Pull and lift. */
     private record Key(String pull, Integer lift) {

@@ -132,7 +132,8 @@ class GrowthTest {
         Pictured pictured = new Pictured(
                 new Counted<>(Dot.atThePaver(t.loads(), Set.of()), looks),
                 Optional.of(new BigDecimal(270)),
-                new Counted<>(Dot.placed(t.loads()), looks));
+                new Counted<>(Dot.placed(t.loads()), looks),
+                s.pictured()::road);
         return model.with(new Shift(
                 page,
                 s.job(),

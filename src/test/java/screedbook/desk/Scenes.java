@@ -122,6 +122,8 @@ final class Scenes {
                 new Scene("shift-corrected", () -> struck().keys("<up>")),
                 new Scene("pictures", () -> night().keys("p")),
                 new Scene("pictures-empty", () -> DeskRig.open().keys("p")),
+                new Scene("road", () -> night().keys("pr")),
+                new Scene("road-empty", () -> DeskRig.open().keys("pr")),
                 new Scene("before-closing", () -> night().keys("c")),
                 new Scene("before-closing-half-typed", () -> night().keys("118<esc>c")),
                 new Scene("search", () -> night().keys("/")),
@@ -192,6 +194,7 @@ final class Scenes {
                 new Scene("help-kinds", () -> night().keys("m?")),
                 new Scene("help-working", () -> night().keys("y<enter>?")),
                 new Scene("help-pictures", () -> night().keys("p?")),
+                new Scene("help-road", () -> night().keys("pr?")),
                 new Scene("help-closing", () -> night().keys("c?")),
                 new Scene("help-search", () -> night().keys("/<C-k>")),
                 new Scene("help-folder", () -> night().keys("<C-f><C-k>")));

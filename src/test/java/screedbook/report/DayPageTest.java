@@ -73,14 +73,19 @@ class DayPageTest {
                  on                shots   gal  at 60 °F  yd²  gal/yd² applied  residual
                  CSS-1h on milled      1  40.0      39.2  667            0.059     0.034
 
+                ROAD BY PULL AND STATION
+                 A lift 2 > =====
+                 B lift 2 > -
+                            -----
+                          12+00
+                 = paved on tack   - paved, no tack noted   a column is 100 ft
+
+                test-job 2026-06-03-day  revision 2  seal 3f0c 9a7b e21d 4458        page 1 of 2
                 MIX TEMPERATURES, °F
                  mix                               readings  least   mean  most
                  12.5-70A at the paver                    3    264  279.3   290
                  12.5-70A not placed at the paver         1    231  231.0   231
 
-
-
-                test-job 2026-06-03-day  revision 2  seal 3f0c 9a7b e21d 4458        page 1 of 2
                  at the paver, each placed load; the line is the least, # is outside
                   290|.                                                                        .
                      |

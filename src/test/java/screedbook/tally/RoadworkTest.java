@@ -372,7 +372,7 @@ class RoadworkTest {
         shift.key(Kind.DEPTH, "08:00", "thickness_in", "2.1", "place_sta", "12+40", "pull", "A", "lift", "2");
         shift.key(Kind.SAMPLE, "08:01", with(at, "sample", "S1"));
         shift.key(Kind.CORE, "08:02", with(at, "core", "C1", "marked_at_sta", "12+90"));
-        shift.key(Kind.SURFACE, "08:03", with(at, "surface_degF", "70"));
+        shift.key(Kind.STRAIGHTEDGE, "08:03", with(at, "gap_in", "0.1"));
         shift.key(
                 Kind.PROFILE,
                 "08:04",
@@ -401,7 +401,7 @@ class RoadworkTest {
                         "SAMPLED SAMPLE 1240 1240 [paver/2]",
                         "SAMPLED CORE 1240 1240 [paver/3]",
                         "MARKED CORE 1290 1290 [paver/3]",
-                        "PROBED SURFACE 1240 1240 [paver/4]",
+                        "PROBED STRAIGHTEDGE 1240 1240 [paver/4]",
                         "PROBED PROFILE 1200 1350 [paver/5]");
     }
 

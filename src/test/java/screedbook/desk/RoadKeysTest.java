@@ -1,0 +1,83 @@
+package screedbook.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import screedbook.entry.Aside;
+import screedbook.entry.Entry;
+import screedbook.entry.Fields;
+import screedbook.entry.Kind;
+import screedbook.entry.Source;
+import screedbook.entry.Unwritten;
+
+/** The road by pull and station is gone along and across with keys. */
+class RoadKeysTest {
+    private static final OffsetDateTime EVENING = OffsetDateTime.parse("2026-06-03T20:00:00-06:00");
+
+    private static Unwritten load(int minute, String pull, int from, int to) {
+        Map<String, Object> plain = new HashMap<>(Map.of(
+                "number",
+                String.valueOf(2000 + minute),
+                "net_ston",
+                new BigDecimal("22.10"),
+                "pull",
+                pull,
+                "lift",
+                BigDecimal.valueOf(2)));
+        plain.put("from_sta", from / 100 + "+00");
+        plain.put("to_sta", to / 100 + "+00");
+        Entry ticket = (Entry) Fields.build(Kind.TICKET.type(), plain).value();
+        return new Unwritten(EVENING.plusMinutes(minute), "RK", Source.LIVE, ticket, Aside.NONE);
+    }
+
+    /** Pull B from 12+00 to 132+00, with the paver at its end. */
+    private static DeskRig far() {
+        List<Unwritten> loads = new ArrayList<>();
+        for (int i = 0; i < 60; i++) {
+            loads.add(load(i, "B", 1200 + 200 * i, 1400 + 200 * i));
+        }
+        return DeskRig.open().with(loads).keys("pr");
+    }
+
+    @Test
+    void theRoadOpensWhereThePaverIs() {
+        assertThat(far().screen()).contains("to 132+00 of 12+00 to 132+00").contains("B lift 2 > -----");
+    }
+
+    @Test
+    void rightAndLeftGoAlongTheRoadAndHomeAndEndToItsEnds() {
+        DeskRig rig = far().keys("<home>");
+        assertThat(rig.screen()).contains("12+00 to 79+00 of 12+00 to 132+00");
+        assertThat(rig.keys("<right>").screen()).contains("45+00 to 112+00 of 12+00 to 132+00");
+        assertThat(rig.keys("<right>").screen()).contains("65+00 to 132+00 of 12+00 to 132+00");
+        assertThat(rig.keys("<right>").screen()).contains("65+00 to 132+00 of 12+00 to 132+00");
+        assertThat(rig.keys("<left>").screen()).contains("32+00 to 99+00 of 12+00 to 132+00");
+        assertThat(rig.keys("<end>").screen()).contains("65+00 to 132+00 of 12+00 to 132+00");
+        assertThat(rig.keys("<esc>").screen()).contains("tons against the clock");
+    }
+
+    @Test
+    void downAndUpGoToOtherPullsWhereThereAreMoreThanRows() {
+        List<Unwritten> loads = new ArrayList<>();
+        for (int i = 0; i < 26; i++) {
+            loads.add(load(i, "P" + (char) ('A' + i), 1200, 1400));
+        }
+        DeskRig rig = DeskRig.open().with(loads).keys("pr");
+
+        assertThat(rig.screen())
+                .contains("PA lift 2")
+                .doesNotContain("PZ lift 2")
+                .contains("12+00");
+        assertThat(rig.keys("<down>").screen()).doesNotContain("PA lift 2").contains("PB lift 2");
+        assertThat(rig.keys("<page_down><page_down><page_down>").screen())
+                .contains("PZ lift 2")
+                .contains("12+00");
+        assertThat(rig.keys("<up>").screen()).doesNotContain("PZ lift 2").contains("PY lift 2");
+    }
+}
