@@ -140,7 +140,7 @@ final class MatRules {
 
     /** What a difference is called: common practice, no source. */
     enum Word {
-        NONE("at most 25 °F"),
+        NONE("neither moderate nor severe"),
         MODERATE("moderate"),
         SEVERE("severe");
 

@@ -16,6 +16,7 @@ import screedbook.check.Finding;
 import screedbook.check.Findings;
 import screedbook.check.Ground;
 import screedbook.check.LeftToRoll;
+import screedbook.check.ProfileClasses;
 import screedbook.check.Sort;
 import screedbook.entry.Closing;
 import screedbook.entry.Day;
@@ -81,7 +82,8 @@ public record Shift(
 
     static Shift of(Msg.Page page, Job fallback, boolean writable, OffsetDateTime now) {
         Job job = page.ground().job().orElse(fallback);
-        Totals totals = Acceptance.added(Totals.of(page.day(), job, page.before(), now), page.ground());
+        Totals totals = ProfileClasses.added(
+                Acceptance.added(Totals.of(page.day(), job, page.before(), now), page.ground()), page.day());
         List<Finding> findings = new ArrayList<>(Findings.of(page.day(), Optional.of(totals), page.ground(), now));
         findings.sort(Comparator.comparing(Finding::answered).thenComparing(Finding::sort));
         return new Shift(

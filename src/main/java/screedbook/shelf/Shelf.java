@@ -15,6 +15,7 @@ import screedbook.check.Acceptance;
 import screedbook.check.Finding;
 import screedbook.check.Findings;
 import screedbook.check.Ground;
+import screedbook.check.ProfileClasses;
 import screedbook.diary.BookRead;
 import screedbook.diary.JobFolder;
 import screedbook.diary.ShiftRead;
@@ -175,7 +176,7 @@ public final class Shelf {
     /** The totals of a day by the job in force; without one, what can be added up without a plan. */
     public Totals totals(Day day, Ground ground, ToDate earlier, OffsetDateTime now) {
         return ground.job()
-                .map(job -> Acceptance.added(Totals.of(day, job, earlier, now), ground))
+                .map(job -> ProfileClasses.added(Acceptance.added(Totals.of(day, job, earlier, now), ground), day))
                 .orElseGet(() -> Unplanned.totals(day, earlier, now));
     }
 

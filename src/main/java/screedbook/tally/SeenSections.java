@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.function.Function;
 import screedbook.entry.Day;
 import screedbook.entry.Entry;
+import screedbook.entry.Mat;
 import screedbook.entry.Ref;
 import screedbook.entry.Standing;
 import screedbook.entry.Surface;
@@ -94,6 +95,19 @@ final class SeenSections {
     private static int scale(List<Amount> amounts) {
         return Math.max(
                 0, amounts.stream().mapToInt(a -> a.value().scale()).max().orElse(0));
+    }
+
+    /** Of the mat, by the moment at which it was read. */
+    Section mat(Day day) {
+        Map<String, List<Reading>> groups = new LinkedHashMap<>();
+        for (Standing<Mat> each : day.standing(Mat.class)) {
+            Mat.Taken taken = each.entry().taken();
+            String when = taken == null ? "moment not noted" : taken.word().replace('-', ' ');
+            reading(groups, when, each.ref(), each.entry().mat());
+        }
+        Figures figures = new Figures();
+        groups.forEach((when, list) -> range(figures, "mat-temperature", "." + when, "mat " + when, list));
+        return figures.section("mat", "Mat temperatures");
     }
 
     Section weather(Day day) {

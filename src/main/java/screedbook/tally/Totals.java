@@ -50,6 +50,9 @@ public record Totals(
         SeenSections seen = new SeenSections(job);
         Section heat = seen.heat(loads.loads());
         Section weather = seen.weather(day);
+        Section mat = seen.mat(day);
+        MatSections rolled = new MatSections(day, job);
+        SiteSections site = new SiteSections(day, job, now);
         List<Left> left = new ArrayList<>(loads.left());
         left.addAll(seen.left());
         left.addAll(PullArea.left(day, job, runs));
@@ -63,6 +66,11 @@ public record Totals(
         sections.add(new YieldSections(job).depth(yields.depths()));
         sections.add(new RoadSections(job).tack(shots));
         sections.add(heat);
+        sections.add(mat);
+        sections.add(rolled.profiles());
+        sections.add(rolled.rolling());
+        sections.add(site.joints());
+        sections.add(site.straightedge());
         sections.add(HaulSection.of(job, loads.loads(), before));
         sections.add(weather);
         Samples samples = Samples.of(day, job, before);
@@ -71,6 +79,9 @@ public record Totals(
         sections.add(lots.density());
         sections.add(lots.samples());
         List<Due> dues = Dues.of(day, job, loads.loads(), shots, samples, before, now);
+        sections.add(site.stops());
+        sections.add(site.crew());
+        sections.add(site.instruments());
         sections.add(checks(dues));
         sections.add(RecordSection.of(day, left));
         sections.removeIf(s -> s.figures().isEmpty());
