@@ -42,11 +42,15 @@ public final class DayPage {
         sums.tack();
         new RoadDrawn(paper, leaf).write();
         new Temperatures(paper, leaf).write();
+        OnSite site = new OnSite(paper, leaf);
+        site.mat();
         sums.weather();
         Tested tested = new Tested(paper, leaf);
         tested.lots();
         tested.density();
         sums.checks();
+        site.stops();
+        site.people();
         Kept kept = new Kept(paper, entries, leaf);
         kept.said();
         kept.corrections();
