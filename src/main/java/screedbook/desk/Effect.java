@@ -39,6 +39,9 @@ public sealed interface Effect {
     /** Read who and what was at work in the last shift before this one that tells of it. */
     record ReadCrewBefore(ShiftId shift) implements Effect {}
 
+    /** Read and judge every shift of the job. */
+    record ReadSeason() implements Effect {}
+
     /** Read the job's files to revise them. */
     record ReadJobSheet() implements Effect {}
 

@@ -86,6 +86,13 @@ public final class KeyTable {
         to.add(row(p, "n", "night", "begin tonight's night shift", c("n"), (m, k) -> StartKeys.begin(m, "night")));
         to.add(row(p, "e", "extra", "begin an extra shift today", c("e"), (m, k) -> StartKeys.extra(m)));
         to.add(row(p, "o", "no work", "write that nothing was placed today", c("o"), (m, k) -> StartKeys.noWork(m)));
+        to.add(row(
+                p,
+                "s",
+                "season",
+                "see the season: its calendar, what went up and down, one line a shift",
+                c("s"),
+                (m, k) -> SeasonKeys.open(m)));
         to.add(row(p, "j", "job", "the job sheet: prepare or revise the job", c("j"), (m, k) -> SheetKeys.open(m)));
         to.add(row(p, "1-9", "who", "say who writes", digits(), StartKeys::who));
         to.add(row(
@@ -259,6 +266,10 @@ public final class KeyTable {
         to.add(row(Place.CREW, "x", "leave out", "leave out the line walked to", c("x"), CrewKeys::leaveOut));
         to.add(help(Place.CREW));
         to.add(esc(Place.CREW));
+        to.add(walk(Place.SEASON));
+        to.add(row(Place.SEASON, "Enter", "open", "open the shift walked to", code(Key.Code.ENTER), SeasonKeys::day));
+        to.add(help(Place.SEASON));
+        to.add(esc(Place.SEASON));
         to.add(scroll(Place.ENTRY));
         to.add(row(Place.ENTRY, "a", "amend", "amend it, or remark on it", c("a"), ListKeys::amend));
         to.add(row(Place.ENTRY, "x", "strike", "strike it", c("x"), ListKeys::strike));

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import screedbook.check.Ground;
+import screedbook.check.InShort;
 import screedbook.entry.Crew;
 import screedbook.entry.Damage;
 import screedbook.entry.Day;
@@ -110,6 +111,9 @@ public sealed interface Msg {
 
     /** What a search found, newest shift first. */
     record Found(String words, List<Match> matches) implements Msg {}
+
+    /** Every shift of the job in one line each, oldest first. */
+    record SeasonRead(List<InShort> shifts) implements Msg {}
 
     /** One line that holds the words that were looked for. */
     record Match(ShiftId shift, Ref ref, String text) {}

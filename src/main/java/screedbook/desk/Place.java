@@ -15,6 +15,7 @@ public enum Place {
     ROAD("the road by pull and station"),
     CLOSING("before closing"),
     SEARCH("looking for words"),
+    SEASON("the season"),
     FOLDER("another folder"),
     SHEET("the job sheet"),
     PLAN("findings of the plan"),

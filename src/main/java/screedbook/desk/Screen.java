@@ -1,6 +1,7 @@
 package screedbook.desk;
 
 import java.util.List;
+import screedbook.check.InShort;
 import screedbook.entry.Crew;
 import screedbook.entry.Kind;
 import screedbook.entry.Ref;
@@ -48,6 +49,13 @@ public sealed interface Screen {
     record BeforeClosing(int top) implements Screen {}
 
     record Search(String words, List<Msg.Match> matches, Walk walk, boolean asked) implements Screen {}
+
+    /**
+     * The season.
+     *
+     * @param shifts oldest first; null until they are read
+     */
+    record Season(List<InShort> shifts, Walk walk) implements Screen {}
 
     /** Where to go on when the disk refuses. */
     record OtherFolder(String typed) implements Screen {}
@@ -127,6 +135,9 @@ public sealed interface Screen {
         }
         if (this instanceof Search) {
             return Place.SEARCH;
+        }
+        if (this instanceof Season) {
+            return Place.SEASON;
         }
         if (this instanceof OtherFolder) {
             return Place.FOLDER;

@@ -45,6 +45,9 @@ public final class Update {
         if (message instanceof Msg.CrewBefore crew) {
             return Step.of(CrewKeys.told(model, crew));
         }
+        if (message instanceof Msg.SeasonRead season) {
+            return Step.of(SeasonKeys.read(model, season.shifts()));
+        }
         if (message instanceof Msg.JobSheet sheet) {
             return Step.of(SheetKeys.told(model, sheet));
         }

@@ -32,6 +32,8 @@ public final class View {
             PictureView.draw(model, frame);
         } else if (top instanceof Screen.RoadDrawn road) {
             RoadView.draw(model, road, frame);
+        } else if (top instanceof Screen.Season season) {
+            SeasonView.draw(season, frame);
         } else if (sheet(top)) {
             SheetView.draw(model, top, frame);
         } else {

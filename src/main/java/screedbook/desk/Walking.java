@@ -58,6 +58,10 @@ final class Walking {
             int line = entries ? w.top() : Math.max(0, w.top() + by);
             return new Screen.Worked(w.title(), w.lines(), w.entries(), walk, line);
         }
+        if (top instanceof Screen.Season s) {
+            int size = s.shifts() == null ? 0 : s.shifts().size();
+            return new Screen.Season(s.shifts(), size == 0 ? s.walk() : s.walk().by(by, size));
+        }
         Screen.Search s = (Screen.Search) top;
         return new Screen.Search(
                 s.words(), s.matches(), s.walk().by(by, s.matches().size()), s.asked());

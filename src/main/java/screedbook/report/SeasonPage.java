@@ -8,6 +8,7 @@ import screedbook.check.Cautions;
 import screedbook.check.InShort;
 import screedbook.check.Sort;
 import screedbook.picture.CalendarPicture;
+import screedbook.picture.SeasonStrips;
 import screedbook.tally.Figure;
 import screedbook.tally.Section;
 
@@ -38,6 +39,7 @@ public final class SeasonPage {
         leaf.rule('=');
         trouble();
         calendar();
+        strips();
         table("by month", "month");
         table("by week", "week");
         shifts();
@@ -66,6 +68,13 @@ public final class SeasonPage {
         CalendarPicture.lines(job.shifts()).forEach(line -> leaf.drawn(" " + line));
         List<String> gaps = CalendarPicture.gaps(job.shifts());
         leaf.say(1, gaps.isEmpty() ? "no day without a record" : "days without a record: " + String.join(", ", gaps));
+    }
+
+    private void strips() {
+        if (!job.shifts().isEmpty()) {
+            leaf.heading("From shift to shift, 0 the least and 9 the greatest");
+            SeasonStrips.lines(job.shifts(), Leaf.PAPER - 1).forEach(line -> leaf.drawn(" " + line));
+        }
     }
 
     private List<SeasonPart> of(String by) {

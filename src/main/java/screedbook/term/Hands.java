@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -15,6 +16,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
+import screedbook.check.InShort;
 import screedbook.desk.Effect;
 import screedbook.desk.Msg;
 import screedbook.diary.Book;
@@ -143,6 +145,8 @@ final class Hands {
             post.accept(print());
         } else if (effect instanceof Effect.Find find) {
             post.accept(find(find.words()));
+        } else if (effect instanceof Effect.ReadSeason) {
+            post.accept(season());
         } else if (effect instanceof Effect.ReadCrewBefore crew) {
             post.accept(crewBefore(crew.shift()));
         } else if (effect instanceof Effect.ReadJobSheet) {
@@ -385,6 +389,17 @@ final class Hands {
         } catch (InvalidPathException e) {
             return new Msg.Refused("\"" + Shown.text(typed) + "\" names no folder");
         }
+    }
+
+    /** Every shift read in turn and judged. */
+    private Msg season() {
+        List<InShort> shifts = new ArrayList<>();
+        shelf.each(
+                LocalDate.MIN,
+                LocalDate.MAX,
+                shift -> {},
+                file -> shifts.add(InShort.of(file.day(), file.totals(), file.findings())));
+        return new Msg.SeasonRead(List.copyOf(shifts));
     }
 
     /** The newest shift comes first; within a shift the order of the lines. */

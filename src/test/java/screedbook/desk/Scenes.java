@@ -1,15 +1,23 @@
 package screedbook.desk;
 
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import screedbook.check.InShort;
+import screedbook.check.Sort;
 import screedbook.entry.Kind;
 import screedbook.entry.Line;
 import screedbook.entry.Ref;
 import screedbook.entry.Seal;
 import screedbook.entry.ShiftId;
+import screedbook.unit.Amount;
+import screedbook.unit.Unit;
 
 /** Every screen of the desk with something on it, reached by keys as a person reaches it; the picture of each is a file. */
 final class Scenes {
@@ -126,6 +134,9 @@ final class Scenes {
                 new Scene("road-empty", () -> DeskRig.open().keys("pr")),
                 new Scene("before-closing", () -> night().keys("c")),
                 new Scene("before-closing-half-typed", () -> night().keys("118<esc>c")),
+                new Scene("season-reading", () -> night().keys("<esc>s")),
+                new Scene("season", Scenes::season),
+                new Scene("help-season", () -> season().keys("?")),
                 new Scene("search", () -> night().keys("/")),
                 new Scene("search-matches", Scenes::found),
                 new Scene("search-nothing", Scenes::nothingFound),
@@ -435,6 +446,30 @@ final class Scenes {
                         new Msg.Match(DeskRig.NIGHT, new Ref("paver", 7), "ticket 48211  T118  22.08 T"),
                         new Msg.Match(
                                 ShiftId.of("2026-06-02-day"), new Ref("paver", 12), "ticket 48102  T118  21.87 T"))));
+    }
+
+    /** A season of invented shifts with gaps; the third newest is walked to. */
+    static DeskRig season() {
+        return night().keys("<esc>s").send(new Msg.SeasonRead(seasonShifts())).keys("<down><down>");
+    }
+
+    static List<InShort> seasonShifts() {
+        List<InShort> shifts = new ArrayList<>();
+        LocalDate date = LocalDate.parse("2026-03-30");
+        for (int i = 0; i < 40; i++) {
+            boolean none = i % 13 == 6;
+            shifts.add(new InShort(
+                    ShiftId.of(date + (i % 5 == 4 ? "-night" : "-day")),
+                    none ? "no work" : "closed",
+                    none ? 0 : 60 + i * 7 % 40,
+                    new Amount(none ? BigDecimal.ZERO : new BigDecimal(1300 + i * 137 % 800), Unit.SHORT_TON),
+                    none ? Optional.empty() : Optional.of(new BigDecimal(96 + i * 3 % 9)),
+                    none ? Optional.empty() : Optional.of(new BigDecimal("27" + i * 7 % 10 + ".4")),
+                    Map.of(Sort.OUTSIDE, i * 5 % 4, Sort.MISSING, i % 3),
+                    0));
+            date = date.plusDays(i % 9 == 8 ? 5 : 1);
+        }
+        return shifts;
     }
 
     private static DeskRig nothingFound() {

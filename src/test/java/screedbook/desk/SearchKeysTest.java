@@ -32,4 +32,27 @@ class SearchKeysTest {
 
         assertThat(rig.model().top()).isInstanceOf(Screen.Log.class);
     }
+
+    @Test
+    void theSeasonOpensTheDayThatIsWalkedTo() {
+        DeskRig rig = Scenes.night().keys("<esc>s");
+        assertThat(rig.effects).contains(new Effect.ReadSeason());
+        assertThat(rig.keys("<enter>").screen()).contains("no shift is read yet");
+
+        rig.send(new Msg.SeasonRead(Scenes.seasonShifts())).keys("<down><enter>");
+
+        List<?> shifts = Scenes.seasonShifts();
+        assertThat(rig.effects)
+                .contains(new Effect.LookAt(((screedbook.check.InShort) shifts.get(shifts.size() - 2)).shift()));
+    }
+
+    @Test
+    void aSeasonThatIsReadWhenItsScreenWasLeftDisturbsNothing() {
+        DeskRig rig = Scenes.night().keys("<esc>s<esc>");
+        Screen before = rig.model().top();
+
+        rig.send(new Msg.SeasonRead(Scenes.seasonShifts()));
+
+        assertThat(rig.model().top()).isEqualTo(before);
+    }
 }
