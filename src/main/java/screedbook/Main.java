@@ -15,6 +15,8 @@ public final class Main {
             "findings",
             "verify",
             "carry",
+            "key",
+            "sign",
             "csv",
             "limits",
             "sheets",

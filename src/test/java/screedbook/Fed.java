@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import screedbook.diary.AnyJob;
 import screedbook.diary.AnyLine;
+import screedbook.diary.AnyPlantList;
 import screedbook.entry.AnyTyped;
 import screedbook.report.AnySheet;
 import screedbook.term.AnyKeys;
@@ -31,6 +32,7 @@ final class Fed {
         ALL.put("line", new Mouth(AnyLine.class, AnyLine::fuzzerTestOneInput));
         ALL.put("job", new Mouth(AnyJob.class, AnyJob::fuzzerTestOneInput));
         ALL.put("sheet", new Mouth(AnySheet.class, AnySheet::fuzzerTestOneInput));
+        ALL.put("plant", new Mouth(AnyPlantList.class, AnyPlantList::fuzzerTestOneInput));
         ALL.put("keys", new Mouth(AnyKeys.class, AnyKeys::fuzzerTestOneInput));
         ALL.put("typed", new Mouth(AnyTyped.class, AnyTyped::fuzzerTestOneInput));
     }

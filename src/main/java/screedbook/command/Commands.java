@@ -71,6 +71,8 @@ import screedbook.entry.Shown;
             PlantListCommand.class,
             VerifyCommand.class,
             CarryCommand.class,
+            KeyCommand.class,
+            SignCommand.class,
             CsvCommand.class,
             LimitsCommand.class,
             SheetsCommand.class,

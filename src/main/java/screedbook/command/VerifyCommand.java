@@ -98,13 +98,18 @@ final class VerifyCommand implements Callable<Integer> {
         return new RecordPaper(
                 folder.toString(),
                 verdict.files().stream().map(VerifyCommand::looked).toList(),
-                verdict.seals().stream()
-                        .map(each -> new RecordPaper.Sealed(each.shift(), each.seal()))
-                        .toList(),
+                verdict.seals().stream().map(VerifyCommand::sealed).toList(),
                 verdict.damages(),
                 verdict.helpers().stream()
                         .map(helper -> new RecordPaper.Helper(helper.file(), helper.said()))
                         .toList());
+    }
+
+    private static RecordPaper.Sealed sealed(Verdict.Sealed sealed) {
+        List<RecordPaper.Signed> signed = sealed.signed().stream()
+                .map(each -> new RecordPaper.Signed(each.who(), each.time(), each.key(), each.named()))
+                .toList();
+        return new RecordPaper.Sealed(sealed.shift(), sealed.seal(), signed, sealed.expected());
     }
 
     private static RecordPaper.Looked looked(FileRead file) {

@@ -215,6 +215,7 @@ final class ListTable {
             List<String> named = named(all.get(i).cells());
             if (columns.numberColumn() != null
                     && named.contains(columns.numberColumn())
+                    && columns.netColumn() != null
                     && named.contains(columns.netColumn())) {
                 return i;
             }

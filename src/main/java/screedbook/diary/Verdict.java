@@ -14,8 +14,22 @@ import screedbook.entry.ShiftId;
  * @param helpers files beside the record that are no part of it
  */
 public record Verdict(List<FileRead> files, List<Sealed> seals, List<Damage> damages, List<Helper> helpers) {
-    /** The seal of a book's shift. */
-    public record Sealed(ShiftId shift, Seal seal) {}
+    /**
+     * The seal of a book's shift.
+     *
+     * @param expected whether the job names keys, so that a seal without a signature is worth a word
+     */
+    public record Sealed(ShiftId shift, Seal seal, List<Signed> signed, boolean expected) {}
+
+    /**
+     * A signature that is that of the seal.
+     *
+     * @param who initials that it gives
+     * @param time when, as the signing machine told it
+     * @param key short form of the public key
+     * @param named whether the job names that key for those initials
+     */
+    public record Signed(String who, String time, String key, boolean named) {}
 
     /**
      * A file beside the record.

@@ -7,8 +7,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -18,6 +20,7 @@ import screedbook.entry.Opening;
 import screedbook.entry.Plan;
 import screedbook.entry.PlantList;
 import screedbook.entry.Ref;
+import screedbook.entry.Seal;
 import screedbook.entry.ShiftId;
 import screedbook.entry.Written;
 
@@ -43,16 +46,28 @@ public final class Verify {
     }
 
     private Verdict verdict() {
+        Signatures signatures = new Signatures(folder);
+        Map<ShiftId, List<Seal>> sealed = new LinkedHashMap<>();
         revisions();
         sheets();
         for (ShiftId shift : folder.shifts()) {
             ShiftRead read = folder.shift(shift);
             read.books().forEach(book -> files.addAll(book.files()));
-            read.books().forEach(book -> book.seal().ifPresent(seal -> seals.add(new Verdict.Sealed(shift, seal))));
+            read.books().forEach(book -> signatures.closings(shift, book));
+            sealed.put(
+                    shift,
+                    read.books().stream()
+                            .map(BookRead::seal)
+                            .flatMap(Optional::stream)
+                            .toList());
             damages.addAll(read.damages());
             read.books().forEach(this::references);
         }
         shiftBefore();
+        folder.diaries().forEach(signatures::look);
+        damages.addAll(signatures.damages());
+        sealed.forEach((shift, seals) -> seals.forEach(seal ->
+                this.seals.add(new Verdict.Sealed(shift, seal, signatures.of(seal.sha256()), signatures.expected()))));
         return new Verdict(List.copyOf(files), List.copyOf(seals), List.copyOf(damages), helpers());
     }
 

@@ -8,4 +8,7 @@ public record Person(
         @Blank(value = "name", width = 24) String name,
 
         @Blank(value = "role", width = 20, help = "inspector, supervisor, contractor, plant")
-        String role) {}
+        String role,
+
+        @Blank(value = "public key", width = 60, help = "of a key that signs seals: the line of its .pub file")
+        String publicKey) {}

@@ -124,7 +124,18 @@ public final class JobReading {
         unique("products", "name", job.products(), Job.Product::name);
         unique("distributors", "name", job.distributors(), Job.Distributor::name);
         unique("people", "initials", job.people(), person -> person.initials());
+        keys(job);
         unique("instruments", "id", job.instruments(), instrument -> instrument.id());
+    }
+
+    private void keys(Job job) {
+        for (int i = 0; i < job.people().size(); i++) {
+            String key = job.people().get(i).publicKey();
+            if (key != null && SignKey.of(key).isEmpty()) {
+                String path = "people[" + i + "].public_key";
+                at(path, path + " is " + key, "the 60 characters of a .pub file made with: screedbook key FILE");
+            }
+        }
     }
 
     private <T> void unique(String list, String key, List<T> all, Function<T, Object> name) {

@@ -27,6 +27,12 @@ public final class RecordJson {
             json.text("sha256", each.seal().sha256());
             json.text("short", each.seal().shortForm());
             json.number("lines", each.seal().lines());
+            json.list("signatures", each.signed(), signed -> {
+                json.text("who", signed.who());
+                json.text("time", signed.time());
+                json.text("key", signed.key());
+                json.yes("named", signed.named());
+            });
         });
         json.list("damages", paper.damages(), damage -> damage(json, damage));
         json.list("beside", paper.helpers(), helper -> {

@@ -20,9 +20,7 @@ public final class RecordPage {
     private String write() {
         say(paper.folder());
         paper.files().forEach(this::file);
-        paper.seals()
-                .forEach(each -> say("  seal of " + each.shift() + " "
-                        + each.seal().book() + "  " + each.seal().shortForm()));
+        paper.seals().forEach(this::seal);
         if (!paper.helpers().isEmpty()) {
             say("  beside the record and no part of it:");
             paper.helpers().forEach(this::helper);
@@ -46,6 +44,18 @@ public final class RecordPage {
             say("    " + file.stands());
         }
         file.notes().forEach(note -> say("    " + note));
+    }
+
+    private void seal(RecordPaper.Sealed sealed) {
+        say("  seal of " + sealed.shift() + " " + sealed.seal().book() + "  "
+                + sealed.seal().shortForm());
+        if (sealed.expected() && sealed.signed().isEmpty()) {
+            say("    not signed");
+        }
+        for (RecordPaper.Signed each : sealed.signed()) {
+            say("    signed by " + each.who() + " at " + each.time() + " with the key " + each.key()
+                    + (each.named() ? "" : ", which the job does not name for " + each.who()));
+        }
     }
 
     private void helper(RecordPaper.Helper helper) {

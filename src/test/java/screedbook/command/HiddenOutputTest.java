@@ -173,11 +173,13 @@ class HiddenOutputTest {
 
     @Test
     void halfOfAPairOfCodeUnitsSpoilsNoLine() throws IOException {
-        try (KeptShift kept = KeptShift.again(JobFolder.at(job), "2026-06-03-day", "paver", "16:00")) {
+        try (KeptShift kept = KeptShift.again(JobFolder.at(job), "2026-06-04-day", "paver", "16:00")) {
             kept.key(Kind.NOTE, "16:00", Map.of("text", "a\ud83db"));
             kept.key(Kind.NOTE, "16:01", Map.of("text", "whole"));
         }
-        assertThat(Said.by("verify", job).exit()).isZero();
+        assertThat(Said.by("verify", job).out())
+                .contains("  2026-06-04-day.paver.jsonl  2 lines, open\n")
+                .doesNotContain("2026-06-04-day.paver.jsonl:");
         assertThat(Said.by("day", job).out()).contains("whole");
     }
 }
