@@ -52,6 +52,9 @@ public final class DayJson {
         json.list("sections", paper.totals().sections(), this::section);
         json.list("loads", paper.totals().loads(), this::load);
         json.list("shots", paper.totals().shots(), this::shot);
+        if (paper.job().isPresent()) {
+            new RoadJson(json, paper.job().get()).write(paper.totals().road());
+        }
         json.list("checks", paper.totals().dues(), this::due);
         json.list("left_out", paper.totals().left(), l -> {
             json.text("entry", l.of().toString());

@@ -63,8 +63,8 @@ final class Sums {
 
     /** What the plants told, and how their own lists lie beside the record. */
     private void plants() {
-        for (PlantCount count :
-                PlantCount.all(paper.day(), totals.loads(), totals.shift().received().unit())) {
+        for (PlantCount count : PlantCount.all(
+                paper.day(), totals.loads(), totals.shift().received().unit())) {
             PlantTotal told = count.told().entry();
             leaf.say(
                     1,
@@ -237,6 +237,15 @@ final class Sums {
                     ? ""
                     : "; " + run.elsewhere().shown(2).text() + " at no known place, not in the rate";
             leaf.say(1, run.name() + ": " + (where.isEmpty() ? "stations not known" : where) + rest);
+            if (!run.parts().isEmpty()) {
+                leaf.say(
+                        1,
+                        run.name() + ": the area has " + Leaf.many(run.parts().size(), "part")
+                                + " of its own; average width "
+                                + totals.figure("average-width." + run.name())
+                                        .map(Figure::text)
+                                        .orElse("-"));
+            }
         }
         leaf.say(1, "an average over the area, judged against no lift limit");
     }

@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.Optional;
 import screedbook.entry.Day;
 import screedbook.entry.Kind;
+import screedbook.entry.Word;
 import screedbook.job.Job;
 
 /** Where on the road a shift tacked, paved, sampled, probed and marked, lane by lane. */
@@ -12,7 +13,7 @@ public record Roadwork(List<Lane> lanes) {
     public static final Roadwork NONE = new Roadwork(List.of());
 
     /** What was done at a place beside tacking and paving. */
-    public enum What {
+    public enum What implements Word {
         SAMPLED,
         PROBED,
         MARKED

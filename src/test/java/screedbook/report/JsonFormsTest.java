@@ -40,6 +40,23 @@ class JsonFormsTest {
         assertThat(((Map<?, ?>) told.get(1)).get("file")).isEqualTo("b.jsonl");
     }
 
+    /** Tack from 12+00 to 17+00 for pull A; pull B is laid without. */
+    @Test
+    void theRoadIsThereWithItsStretchesAndEntries() throws IOException {
+        Map<?, ?> day = (Map<?, ?>) Schema.parse(DayJson.text(Sample.paper()));
+        List<?> road = (List<?>) day.get("road");
+        Map<?, ?> a = (Map<?, ?>) road.get(0);
+        Map<?, ?> b = (Map<?, ?>) road.get(1);
+
+        assertThat(a.get("pull")).isEqualTo("A");
+        assertThat(((Map<?, ?>) ((List<?>) a.get("tacked")).get(0)).get("to_sta"))
+                .isEqualTo("17+00");
+        assertThat((List<?>) a.get("paved_without_tack")).isEmpty();
+        assertThat((List<?>) b.get("tacked")).isEmpty();
+        assertThat(((Map<?, ?>) ((List<?>) b.get("paved_without_tack")).get(0)).get("length_ft"))
+                .isEqualTo(new BigDecimal("40"));
+    }
+
     @Test
     void findingsFitTheirSchema() throws IOException {
         Schema schema = Schema.shipped("findings.json");
