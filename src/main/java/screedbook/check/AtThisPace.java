@@ -22,13 +22,20 @@ import screedbook.tally.Totals;
  * and whether that is after the last load has to be down.
  *
  * @param late the first of the planned ends that the work would outlast; empty where it outlasts none
+ * @param down when the last load has to be discharged at the earliest; empty where nothing is foretold or ends the work
  */
-public record AtThisPace(List<Nearing> nearing, Pace pace, Optional<LastLoad> late) {
+public record AtThisPace(List<Nearing> nearing, Pace pace, Optional<LastLoad> late, Optional<OffsetDateTime> down) {
     /** Of a shift that is closed, or of one without its job, nothing is foretold. */
     public static AtThisPace of(Day day, Job job, Optional<SpecSheet> sheet, Totals totals, OffsetDateTime now) {
         Pace pace = Pace.of(day, job, totals);
         return new AtThisPace(
-                sheet.map(s -> Nearing.of(day, job, s, now)).orElse(List.of()), pace, late(job, pace, totals));
+                sheet.map(s -> Nearing.of(day, job, s, now)).orElse(List.of()),
+                pace,
+                late(job, pace, totals),
+                pace.last().stream()
+                        .map(l -> next(job, totals.shift().first(), l.discharged()))
+                        .min(Comparator.naturalOrder())
+                        .map(ZonedDateTime::toOffsetDateTime));
     }
 
     private static Optional<LastLoad> late(Job job, Pace pace, Totals totals) {

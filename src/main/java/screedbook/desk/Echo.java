@@ -224,16 +224,20 @@ final class Echo {
     static List<String> strip(Shift shift, int width, int height) {
         List<String> lines = new ArrayList<>();
         lines.add("at the paver");
-        lines.addAll(shift.pictured().heat(width, height - 1));
+        lines.addAll(shift.pictured().paver(width, height - 1));
         return lines;
     }
 
-    /** The strip of temperatures over the tons against the clock. */
+    /** The strips of temperatures over the tons against the clock. */
     static List<String> pictures(Shift shift, int width, int height) {
-        int upper = Math.max(4, height / 2);
-        List<String> lines = new ArrayList<>(strip(shift, width, upper));
+        int upper = Math.max(4, height * 3 / 5);
+        List<String> lines = new ArrayList<>(shift.pictured().heat(width, upper));
+        if (lines.stream().allMatch(String::isBlank)) {
+            lines.set(0, "no temperature of mix or mat is read");
+        }
         lines.add("");
-        lines.add("tons against the clock");
+        lines.add("tons against the clock"
+                + (shift.pictured().foretells() ? "  : at this pace  = as planned  ! last load down" : ""));
         lines.addAll(shift.pictured().tons(width, Math.max(3, height - upper - 2)));
         return lines;
     }

@@ -84,6 +84,7 @@ public record Shift(
         Job job = page.ground().job().orElse(fallback);
         Totals totals = ProfileClasses.added(
                 Acceptance.added(Totals.of(page.day(), job, page.before(), now), page.ground()), page.day());
+        AtThisPace ahead = AtThisPace.of(page.day(), job, page.ground().sheet(), totals, now);
         List<Finding> findings = new ArrayList<>(Findings.of(page.day(), Optional.of(totals), page.ground(), now));
         findings.sort(Comparator.comparing(Finding::answered).thenComparing(Finding::sort));
         return new Shift(
@@ -94,8 +95,8 @@ public record Shift(
                 marks(findings),
                 last(page.day()),
                 heat(page.day(), job),
-                Pictured.of(page, totals, findings, job),
-                AtThisPace.of(page.day(), job, page.ground().sheet(), totals, now),
+                Pictured.of(page, totals, findings, job, ahead),
+                ahead,
                 LeftToRoll.Seen.of(page.day(), job),
                 Seen.of(page, findings),
                 writable);
@@ -140,8 +141,13 @@ public record Shift(
 
     /** What the shift comes to, and what comes of it if it goes on so. */
     List<Section> sections() {
-        List<Section> sections = new ArrayList<>(totals.sections());
-        sections.addAll(ahead.sections());
+        List<Section> sections = new ArrayList<>();
+        for (Section each : totals.sections()) {
+            sections.add(each);
+            if (each.id().equals("weather")) {
+                sections.addAll(ahead.sections());
+            }
+        }
         return List.copyOf(sections);
     }
 

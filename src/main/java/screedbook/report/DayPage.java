@@ -38,6 +38,7 @@ public final class DayPage {
         Sums sums = new Sums(paper, leaf);
         sums.reconciliation();
         sums.tons();
+        new TonsByTheClock(paper, leaf).write();
         sums.spread();
         sums.tack();
         new RoadDrawn(paper, leaf).write();

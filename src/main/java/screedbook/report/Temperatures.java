@@ -1,40 +1,35 @@
 package screedbook.report;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Objects;
-import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
-import java.util.stream.Stream;
-import screedbook.check.Cases;
+import java.util.function.Function;
 import screedbook.check.Finding;
+import screedbook.check.HeatLines;
 import screedbook.check.Sort;
 import screedbook.entry.Ref;
+import screedbook.entry.Standing;
 import screedbook.entry.Ticket;
 import screedbook.job.Job;
 import screedbook.picture.Dot;
 import screedbook.picture.HeatStrip;
-import screedbook.spec.Limit;
-import screedbook.spec.Quantity;
-import screedbook.spec.Situation;
 import screedbook.spec.SpecSheet;
 import screedbook.tally.Figure;
 import screedbook.tally.HaulLoss;
 import screedbook.tally.Load;
 import screedbook.tally.Totals;
 import screedbook.unit.Amount;
+import screedbook.unit.Measure;
 import screedbook.unit.Unit;
 
 /** Mix temperatures on the page: a table, and the loads at the paver along the shift. */
 final class Temperatures {
-    private static final int STRIP = 6;
+    /** Lines of a strip that stands alone, and of each of several. */
+    private static final int ALONE = 7;
 
-    /** The rule whose findings are drawn with a sign of their own. */
-    private static final String AT_THE_PAVER = "heat-at-paver";
+    private static final int TOGETHER = 4;
 
     private final DayPaper paper;
     private final Totals totals;
@@ -66,10 +61,14 @@ final class Temperatures {
     /** What loads lost on the way; of the shifts before with it, where there are any. */
     private void lost() {
         Unit degree = metric() ? Unit.DEG_C : Unit.DEG_F;
-        HaulLoss.of(totals, degree).forEach(l -> leaf.say(1, "lost on the way " + l.name() + ": " + l.text()));
-        HaulLoss.toDate(totals, degree).stream()
-                .filter(l -> totals.before().haul().containsKey(l.plant()))
-                .forEach(l -> leaf.say(1, "to date " + l.name() + ": " + l.text()));
+        for (HaulLoss loss : HaulLoss.of(totals, degree)) {
+            String toDate = HaulLoss.toDate(totals, degree).stream()
+                    .filter(l -> l.plant().equals(loss.plant()) && l.loads() > loss.loads())
+                    .map(l -> "; to date " + l.brief())
+                    .findFirst()
+                    .orElse("");
+            leaf.say(1, "lost on the way " + loss.name() + ": " + loss.brief() + toDate);
+        }
     }
 
     private boolean metric() {
@@ -95,24 +94,48 @@ final class Temperatures {
                 .orElse("-");
     }
 
+    /** Temperatures along the shift, at the plant over those at the paver over those of the mat. */
     private void strip() {
         List<Load> laid = totals.loads().stream().filter(Load::laid).toList();
-        List<Dot> dots = Dot.atThePaver(laid, outside());
-        if (dots.size() < 2) {
+        List<HeatStrip> strips = new ArrayList<>();
+        HeatLines plant = plant(laid);
+        HeatLines paver = paver(laid);
+        add(strips, "at the plant, by discharge" + said(plant), Dot.atThePlant(laid, outside("plant")), plant);
+        add(strips, "at the paver, each placed load" + said(paver), Dot.atThePaver(laid, outside("paver")), paver);
+        paper.job()
+                .ifPresent(job -> add(
+                        strips,
+                        "mat: " + Dot.MAT_SIGNS,
+                        Dot.ofTheMat(paper.day(), Measure.TEMPERATURE.unit(job.system())),
+                        HeatLines.mat(job)));
+        if (strips.isEmpty()) {
             return;
         }
         leaf.blank();
-        Optional<BigDecimal> limit = limit(laid);
-        leaf.say(
-                1, "at the paver, each placed load" + (limit.isEmpty() ? "" : "; the line is the least, # is outside"));
-        HeatStrip.of(dots, limit, Leaf.PAPER - 1, STRIP).forEach(line -> leaf.drawn(" " + line));
+        int height = strips.size() == 1 ? ALONE : TOGETHER * strips.size() + 1;
+        HeatStrip.of(strips, Leaf.PAPER - 1, height).forEach(line -> leaf.drawn(" " + line));
     }
 
-    private Set<Ref> outside() {
+    private static void add(List<HeatStrip> strips, String name, List<Dot> dots, HeatLines lines) {
+        if (dots.size() >= 2) {
+            strips.add(new HeatStrip(name, dots, lines.low(), lines.high()));
+        }
+    }
+
+    private static String said(HeatLines lines) {
+        if (lines.high().isPresent()) {
+            return lines.low().isPresent()
+                    ? "; the lines are the limits, # is outside"
+                    : "; the line is the most, # is outside";
+        }
+        return lines.low().isPresent() ? "; the line is the least, # is outside" : "";
+    }
+
+    private Set<Ref> outside(String where) {
         Set<Ref> outside = new HashSet<>();
         for (Finding each : paper.findings()) {
             if (each.sort() == Sort.OUTSIDE
-                    && each.seen().startsWith("at the paver")
+                    && each.rule().equals("heat-at-" + where)
                     && !each.of().isEmpty()) {
                 outside.add(each.of().get(0));
             }
@@ -120,43 +143,27 @@ final class Temperatures {
         return outside;
     }
 
-    /** The least at the paver, where one and the same holds for every load that was read. */
-    private Optional<BigDecimal> limit(List<Load> laid) {
+    private HeatLines plant(List<Load> laid) {
+        return lines(laid, Ticket.Heat::plant, HeatLines::plant);
+    }
+
+    private HeatLines paver(List<Load> laid) {
+        return lines(laid, Ticket.Heat::paver, HeatLines::paver);
+    }
+
+    /** Where one and the same holds for every load that was read. */
+    private HeatLines lines(List<Load> laid, Function<Ticket.Heat, Amount> part, Limiting limiting) {
         if (paper.job().isEmpty() || paper.sheet().isEmpty()) {
-            return Optional.empty();
+            return HeatLines.NONE;
         }
-        Set<BigDecimal> limits = new TreeSet<>();
-        boolean open = false;
-        for (Load load : laid) {
-            if (load.ticket().entry().heat().paver() != null) {
-                Optional<Amount> least = least(paper.job().get(), paper.sheet().get(), load);
-                open |= least.isEmpty();
-                least.ifPresent(l -> limits.add(l.value()));
-            }
-        }
-        return open || limits.size() != 1
-                ? Optional.empty()
-                : Optional.of(limits.iterator().next());
+        return HeatLines.common(laid.stream()
+                .filter(l -> part.apply(l.ticket().entry().heat()) != null)
+                .map(l -> limiting.of(paper.job().get(), paper.sheet().get(), l.ticket()))
+                .toList());
     }
 
-    /** The sheet's own least, or the one that lies under the mix's target, whichever is higher. */
-    private static Optional<Amount> least(Job job, SpecSheet sheet, Load load) {
-        Ticket ticket = load.ticket().entry();
-        Situation situation = Cases.of(job, ticket, load.ticket().time());
-        List<Amount> lows = new ArrayList<>();
-        lows(sheet, Quantity.PAVER_MIX, situation).forEach(lows::add);
-        job.mix(load.mix())
-                .map(Job.Mix::targetPaver)
-                .ifPresent(target -> lows(sheet, Quantity.PAVER_DIFFERENCE, situation)
-                        .forEach(low -> lows.add(new Amount(target.value().add(low.value()), target.unit()))));
-        return lows.stream()
-                .filter(low -> low.unit() == ticket.heat().paver().unit())
-                .max(Amount::compareTo);
-    }
-
-    private static Stream<Amount> lows(SpecSheet sheet, Quantity quantity, Situation situation) {
-        return sheet.ruling(quantity, situation).inForce().stream()
-                .map(Limit::low)
-                .filter(Objects::nonNull);
+    /** The lines of a load at one of its two places. */
+    private interface Limiting {
+        HeatLines of(Job job, SpecSheet sheet, Standing<Ticket> load);
     }
 }

@@ -24,9 +24,11 @@ import screedbook.entry.Kind;
 import screedbook.entry.Source;
 import screedbook.entry.Unwritten;
 import screedbook.picture.Dot;
+import screedbook.picture.HeatStrip;
 import screedbook.tally.Roadwork;
 import screedbook.tally.Totals;
 import screedbook.tally.Yields;
+import screedbook.unit.Unit;
 
 /**
  * A key and the screen after it cost the same early and late in a shift. The bound of 2 ms is the program's own promise,
@@ -130,9 +132,12 @@ class GrowthTest {
                 t.before(),
                 t.samples());
         Pictured pictured = new Pictured(
-                new Counted<>(Dot.atThePaver(t.loads(), Set.of()), looks),
-                Optional.of(new BigDecimal(270)),
+                List.of(
+                        strip(new Counted<>(Dot.atThePlant(t.loads(), Set.of()), looks)),
+                        strip(new Counted<>(Dot.atThePaver(t.loads(), Set.of()), looks)),
+                        strip(new Counted<>(Dot.ofTheMat(p.day(), Unit.DEG_F), looks))),
                 new Counted<>(Dot.placed(t.loads()), looks),
+                Optional.empty(),
                 s.pictured()::road);
         return model.with(new Shift(
                 page,
@@ -147,6 +152,10 @@ class GrowthTest {
                 s.rolled(),
                 s.seen(),
                 s.writable()));
+    }
+
+    private static HeatStrip strip(List<Dot> dots) {
+        return new HeatStrip("", dots, Optional.of(new BigDecimal(270)), Optional.empty());
     }
 
     /** Keys struck one by one, each followed by its screen; nothing is written. */

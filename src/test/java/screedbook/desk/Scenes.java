@@ -81,7 +81,7 @@ final class Scenes {
                 new Scene("ticket-out", () -> due().keys("118<enter>22.31<enter>264")),
                 new Scene("ticket-left-to-roll", () -> due().keys("118<enter>22.31<enter>286")),
                 new Scene("ticket-left-working", () -> due().keys("118<enter>22.31<enter>286<C-w>")),
-                new Scene("mat-left-to-roll", () -> night().keys("m9" + "278<enter>")),
+                new Scene("mat-left-to-roll", () -> night().keys("mh1<enter>278")),
                 new Scene("ticket-pounds", () -> night().keys("118<enter>44620")),
                 new Scene("ticket-no-number", () -> night().keys("118<enter>2z<enter>")),
                 new Scene("ticket-notes", () -> night().keys("l118<enter>22.31<enter>")),
@@ -129,6 +129,10 @@ final class Scenes {
                 new Scene("entry-outside", () -> cold().keys("<down><enter>")),
                 new Scene("shift-corrected", () -> struck().keys("<up>")),
                 new Scene("pictures", () -> night().keys("p")),
+                new Scene("pictures-planned", () -> planned().keys("p")),
+                new Scene("pictures-planned-wide", 132, 43, () -> planned().keys("p")),
+                new Scene("shift-planned", Scenes::planned),
+                new Scene("totals-planned", () -> planned().keys("y<end><page_up>")),
                 new Scene("pictures-empty", () -> DeskRig.open().keys("p")),
                 new Scene("road", () -> night().keys("pr")),
                 new Scene("road-empty", () -> DeskRig.open().keys("pr")),
@@ -361,6 +365,61 @@ final class Scenes {
         load(rig, "104", "21.96", "284", "1353", "1502");
         load(rig, "118", "22.08", "281", "1502", "1652");
         return rig.later(6);
+    }
+
+    /** A night whose tons, cutoff and rolling are planned, with temperatures at the plant, at the paver and of the mat. */
+    static DeskRig planned() {
+        Map<String, Object> plan = Map.of(
+                "production", DeskRig.map("plant_rate_ston", 120, "hours", 3.0),
+                "cutoff", DeskRig.map("lanes_open", "00:30", "rolling_min", 30, "cooling_min", 60),
+                "haul", List.of(DeskRig.map("plant", "Quarry Road", "minutes_min", 25, "loss_dF", 10)),
+                "roll_until", DeskRig.map("mat_degF", 175, "source", "test strip"));
+        DeskRig rig = new DeskRig(DeskRig.job(plan), DeskRig.practice()).keys("1n");
+        rig.keys(WEATHER).later(4).keys("s52<enter>1500<enter>B<enter>2<enter>").later(3);
+        keyed(rig, "k", TACK);
+        heated(rig, "118", "22.31", "301", "286");
+        mat(rig.later(1), "281", "1");
+        heated(rig, "104", "21.96", "298", "284");
+        rig.later(12).keys("s49<enter>1500<enter>");
+        mat(rig, "232", "2");
+        heated(rig, "118", "22.08", "296", "264");
+        heated(rig, "104", "21.75", "303", "279");
+        rig.later(12).keys("s46<enter>1600<enter>");
+        mat(rig, "171", "3");
+        heated(rig, "118", "22.40", "299", "283");
+        return rig.later(3);
+    }
+
+    private static void mat(DeskRig rig, String degrees, String taken) {
+        goTo(typedIn(rig.keys("mh"), "taken", taken), "mat_degF");
+        keyed(rig, "", Map.of("mat_degF", degrees, "place_sta", "1500", "pull", "B", "lift", "2"));
+    }
+
+    private static void heated(DeskRig rig, String truck, String net, String plant, String paver) {
+        typedIn(rig.later(6).keys("t"), "plant_degF", plant);
+        goTo(
+                rig,
+                rig.lines().stream().anyMatch(l -> l instanceof Line line && line.kind() == Kind.TICKET)
+                        ? "truck"
+                        : "number");
+        keyed(
+                rig,
+                "",
+                Map.of(
+                        "number",
+                        "48212",
+                        "truck",
+                        truck,
+                        "mix",
+                        "12.5-70A",
+                        "net_ston",
+                        net,
+                        "paver_degF",
+                        paver,
+                        "pull",
+                        "B",
+                        "lift",
+                        "2"));
     }
 
     private static DeskRig cold() {

@@ -74,6 +74,72 @@ class StripsTest {
     }
 
     @Test
+    void plantPaverAndMatStandOverOneClockEachWithItsOwnLines() {
+        List<Dot> plant = List.of(dot(0, "301", false), dot(20, "329", true), dot(58, "297", false));
+        List<Dot> paver = List.of(dot(0, "288", false), dot(20, "264", true), dot(58, "279", false));
+        List<Dot> mat = List.of(
+                new Dot(EVENING.plusMinutes(2), new BigDecimal("281"), false, 's'),
+                new Dot(EVENING.plusMinutes(12), new BigDecimal("240"), false, 'b'),
+                new Dot(EVENING.plusMinutes(30), new BigDecimal("171"), false, 'e'));
+        List<HeatStrip> strips = List.of(
+                new HeatStrip(
+                        "at the plant", plant, Optional.of(new BigDecimal("275")), Optional.of(new BigDecimal("325"))),
+                new HeatStrip("at the paver", paver, Optional.of(new BigDecimal("270")), Optional.empty()),
+                new HeatStrip("mat", mat, Optional.of(new BigDecimal("175")), Optional.empty()));
+
+        assertThat(drawn(HeatStrip.of(strips, 45, 19))).isEqualTo("""
+                at the plant
+                 329|             #
+                 325|----------------------------------------
+                    |.
+                    |                                       .
+                 275|----------------------------------------
+                at the paver
+                 288|.
+                    |                                       .
+                    |
+                 270|----------------------------------------
+                 264|             #
+                mat
+                 281| s
+                    |        b
+                    |
+                 175|----------------------------------------
+                 171|                    e
+                           20:30     20:45     21:00
+                """.stripTrailing());
+    }
+
+    @Test
+    void aStripWithoutReadingsLeavesItsRoomToTheOthers() {
+        List<HeatStrip> strips = List.of(
+                new HeatStrip("at the plant", List.of(), Optional.empty(), Optional.empty()),
+                new HeatStrip("at the paver", DOTS, Optional.of(new BigDecimal("270")), Optional.empty()));
+
+        List<String> lines = HeatStrip.of(strips, 45, 7);
+
+        assertThat(lines.get(0).strip()).isEqualTo("at the paver");
+        assertThat(lines.subList(1, 7)).isEqualTo(HeatStrip.of(DOTS, Optional.of(new BigDecimal("270")), 45, 6));
+    }
+
+    /** 60 T in half an hour, 60 more in the next: foretold from the last load to the plan's line, the cutoff upright. */
+    @Test
+    void whatIsForetoldIsDrawnWithSignsOfItsOwn() {
+        List<Dot> dots = List.of(dot(0, "20", false), dot(10, "40", false), dot(20, "60", false), dot(30, "80", false));
+        TonsStrip.Target target = new TonsStrip.Target(
+                new BigDecimal("140"), EVENING.plusMinutes(60), Optional.of(EVENING.plusMinutes(50)));
+
+        assertThat(drawn(TonsStrip.of(dots, Optional.of(target), 40, 6))).isEqualTo("""
+                 140|===========================::::::::
+                    |                   :::::::: !
+                    |           .-----.:         !
+                    |     .-----                 !
+                    |.----                       !
+                          20:30            21:00
+                """.stripTrailing());
+    }
+
+    @Test
     void aStripHasExactlyTheSizeAskedFor() {
         Random random = new Random(20260603);
         for (int round = 0; round < 2000; round++) {
@@ -91,6 +157,17 @@ class StripsTest {
                     random.nextBoolean() ? Optional.empty() : Optional.of(BigDecimal.valueOf(random.nextInt(500)));
             assertThat(HeatStrip.of(dots, limit, width, height)).hasSize(height).allMatch(l -> l.length() == width);
             assertThat(TonsStrip.of(dots, width, height)).hasSize(height).allMatch(l -> l.length() == width);
+            Optional<TonsStrip.Target> target = Optional.of(new TonsStrip.Target(
+                    sum.add(BigDecimal.TEN),
+                    EVENING.plusMinutes(minute + 1L + random.nextInt(300)),
+                    Optional.of(EVENING.plusMinutes(random.nextInt(900)))));
+            assertThat(TonsStrip.of(dots, target, width, height))
+                    .hasSize(height)
+                    .allMatch(l -> l.length() == width);
+            List<HeatStrip> strips = List.of(
+                    new HeatStrip("one", dots, limit, Optional.of(BigDecimal.valueOf(random.nextInt(500)))),
+                    new HeatStrip("another", dots, Optional.empty(), limit));
+            assertThat(HeatStrip.of(strips, width, height)).hasSize(height).allMatch(l -> l.length() == width);
         }
     }
 
