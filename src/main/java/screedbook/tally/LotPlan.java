@@ -130,7 +130,7 @@ final class LotPlan {
                                 "number: " + RandomNumber.METHOD + ", SHA-256 of"
                                         + " SEED/MIX/LOT/SUBLOT/DRAW/WHAT/NUMBER, first 8 hex digits x 10000 / 2^32, cut,"
                                         + " / 10000",
-                                "the record tells the seed's SHA-256 first, the seed when the lot is full",
+                                "the record tells the seed's SHA-256 first, the seed when the lot is over",
                                 "a number that may not be used is drawn again, both are told"),
                         List.of(),
                         "this program's own method; SHA-256 is FIPS 180-4"));

@@ -221,6 +221,39 @@ class HandsTest {
         assertThat(Shelf.at(folder).shift(SHIFT).read().damages()).isEmpty();
     }
 
+    /** A lot of 150 T gets 100.5 T; the closing says that the lots end, so the seed is told before it. */
+    @Test
+    void theSeedOfALotThatNeverFillsIsToldWhenTheClosingSaysThatTheLotsEnd() throws IOException {
+        Path file = folder.resolve("job.json");
+        Files.writeString(
+                file,
+                Files.readString(file)
+                        .replaceAll(
+                                "\"lots\": \\{[^}]*}",
+                                "\"lots\": {\"lot_ston\": 150, \"sublot_ston\": 150, \"random_by\": \"tons\"}"));
+        OffsetDateTime now = OffsetDateTime.parse("2026-06-03T07:00:00-06:00");
+        Hands hands = new Hands(folder, "paver", "screedbook", Clock.fixed(now.toInstant(), now.getOffset()));
+        List<Msg> told = Collections.synchronizedList(new ArrayList<>());
+        Closing closing = closing();
+        Closing last = new Closing(
+                closing.theirs(), null, null, screedbook.entry.YesNo.YES, null, null, null, null);
+        hands.carryOut(new Effect.Open(SHIFT, "AB", true), told::add);
+        hands.carryOut(new Effect.Write(List.of(load(now))), told::add);
+        hands.carryOut(
+                new Effect.Write(List.of(new Unwritten(now, "AB", Source.LIVE, last, Aside.NONE))), told::add);
+        hands.goodbye();
+
+        List<Standing<?>> all = Shelf.at(folder).shift(SHIFT).day().all();
+        assertThat(all.get(all.size() - 1).entry()).isInstanceOf(Closing.class);
+        assertThat(all.get(all.size() - 2).entry()).isInstanceOf(Draw.class);
+        Draw seed = (Draw) all.get(all.size() - 2).entry();
+        assertThat(seed.step()).isEqualTo(Draw.Step.CLOSED);
+        Draw begun = Shelf.at(folder).shift(SHIFT).day().standing(Draw.class).get(0).entry();
+        assertThat(RandomNumber.sha256(seed.seed())).isEqualTo(begun.begun().seedSha256());
+        assertThat(Shelf.at(folder).shift(SHIFT).totals().figure("redrawn.12.5-70A.1"))
+                .hasValueSatisfying(f -> assertThat(f.text()).endsWith("as the seed gives them"));
+    }
+
     private Path diary() {
         return folder.resolve("diary").resolve(SHIFT + ".paver.jsonl");
     }
