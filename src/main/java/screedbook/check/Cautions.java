@@ -10,9 +10,18 @@ import screedbook.calc.HeatIndex;
 import screedbook.calc.WindChill;
 import screedbook.entry.Day;
 import screedbook.entry.Entry;
+import screedbook.entry.Gauge;
+import screedbook.entry.InstrumentCheck;
+import screedbook.entry.Joint;
+import screedbook.entry.Mat;
+import screedbook.entry.Profile;
+import screedbook.entry.Rolling;
+import screedbook.entry.Sample;
 import screedbook.entry.Standing;
+import screedbook.entry.Straightedge;
 import screedbook.entry.Tack;
 import screedbook.entry.Ticket;
+import screedbook.entry.Truck;
 import screedbook.entry.Weather;
 import screedbook.unit.Amount;
 import screedbook.unit.Unit;
@@ -30,6 +39,13 @@ public final class Cautions {
     private static final String BURNS =
             "Hot mix and hot tack burn: running water at once for 20 minutes or more, nothing"
                     + " pulled off the skin, medical care (Cornell Local Roads Program, burns).";
+    private static final String GAUGE =
+            "A nuclear gauge that nobody watches is kept by two independent physical controls (10 CFR 30.34(i),"
+                    + " 70 FR 2001 of 2005); who uses it is trained, and wears a badge where one is required (WAQTC"
+                    + " TM 8).";
+    private static final String BACKING =
+            "Rollers and trucks back up: stay where the driver sees you, out of what is behind (29 CFR"
+                    + " 1926.601(b)(4): an alarm or an observer where the view to the rear is obstructed).";
     private static final String NIGHT =
             "By night, be seen: light where people walk and work (NCHRP Report 498 is the guide to levels).";
     private static final BigDecimal WARM = new BigDecimal("91");
@@ -45,6 +61,9 @@ public final class Cautions {
         }
         if (loads || !day.standing(Tack.class).isEmpty()) {
             said.add(BURNS);
+        }
+        if (day.all().stream().anyMatch(s -> !s.struck() && nuclear(s.entry()))) {
+            said.add(GAUGE);
         }
         if (day.shift().word().equals("night")) {
             said.add(NIGHT);
@@ -78,7 +97,28 @@ public final class Cautions {
         if (partial instanceof Tack) {
             return Optional.of(new Caution("hot tack burns", BURNS));
         }
+        if (partial instanceof Mat || partial instanceof Profile || partial instanceof Sample) {
+            return Optional.of(new Caution("hot mix burns", BURNS));
+        }
+        if (partial instanceof Truck) {
+            return Optional.of(new Caution("stay clear of what backs up", TRUCKS));
+        }
+        if (partial instanceof Rolling || partial instanceof Joint || partial instanceof Straightedge) {
+            return Optional.of(new Caution("where the driver sees you", BACKING));
+        }
+        if (nuclear(partial)) {
+            return Optional.of(new Caution("gauge: two controls", GAUGE));
+        }
         return partial instanceof Weather weather ? felt(weather) : Optional.empty();
+    }
+
+    /** A gauge's reading, its standard count and its correlation; nobody can say here whether it holds a source. */
+    private static boolean nuclear(Entry partial) {
+        return partial instanceof Gauge
+                || partial instanceof InstrumentCheck check
+                        && (check.against() == InstrumentCheck.Against.STANDARD_COUNT
+                                || check.against() == InstrumentCheck.Against.CORES
+                                || check.secured() != null);
     }
 
     private static Optional<Caution> felt(Weather weather) {

@@ -53,6 +53,9 @@ public final class Guides {
         for (String dilution : List.of("emulsion_parts", "water_parts", "diluted")) {
             BY_BLANK.put("tack." + dilution, Guides::dilution);
         }
+        for (String blank : SiteGuides.blanks()) {
+            BY_BLANK.put(blank, k -> SiteGuides.of(k.job(), k.sheet(), k.entry(), k.at(), blank));
+        }
         BY_BLANK.put("depth.thickness", k -> YieldGuides.depth(k.job(), k.sheet(), (Depth) k.entry(), k.at()));
         for (String yield : List.of("to_sta", "area", "last_ticket", "tons")) {
             BY_BLANK.put(

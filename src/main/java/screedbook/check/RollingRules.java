@@ -95,6 +95,11 @@ final class RollingRules {
         return roller.drums() == Rolling.Drums.VIBRATORY || roller.drums() == Rolling.Drums.OSCILLATING;
     }
 
+    /** How fast a roller with such drums usually goes. */
+    static Optional<Quantity> speed(Rolling.Drums drums) {
+        return Optional.ofNullable(drums).map(SPEEDS::get);
+    }
+
     private static List<Mark> vibratedCold(Look look) {
         List<Mark> marks = new ArrayList<>();
         for (Standing<Rolling> r : rollers(look)) {
@@ -130,8 +135,7 @@ final class RollingRules {
     private static List<Mark> speed(Look look) {
         List<Mark> marks = new ArrayList<>();
         for (Standing<Rolling> r : rollers(look)) {
-            Quantity usual =
-                    r.entry().drums() == null ? null : SPEEDS.get(r.entry().drums());
+            Quantity usual = speed(r.entry().drums()).orElse(null);
             if (usual != null && r.entry().speed() != null) {
                 marks.addAll(Look.odd(
                         usual, List.of(r.ref()), name(r.entry()), r.entry().speed()));

@@ -1,0 +1,303 @@
+package screedbook.check;
+
+import java.time.OffsetDateTime;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Function;
+import screedbook.entry.Entry;
+import screedbook.entry.InstrumentCheck;
+import screedbook.entry.Joint;
+import screedbook.entry.Mat;
+import screedbook.entry.Profile;
+import screedbook.entry.Rolling;
+import screedbook.entry.Straightedge;
+import screedbook.entry.Truck;
+import screedbook.entry.YesNo;
+import screedbook.job.Job;
+import screedbook.spec.Asked;
+import screedbook.spec.Demand;
+import screedbook.spec.Quantity;
+import screedbook.spec.SpecSheet;
+import screedbook.unit.Amount;
+import screedbook.unit.Unit;
+
+/** What stands beside the blanks of mat, rollers, joints, stops and instruments while they are keyed. */
+final class SiteGuides {
+    /** A form being keyed, with what it is judged by. */
+    private record Keying(Job job, Optional<SpecSheet> sheet, Entry entry, OffsetDateTime at) {}
+
+    private static final Map<String, Function<Keying, Guide>> BY_BLANK = new HashMap<>();
+
+    static {
+        BY_BLANK.put("mat.mat", SiteGuides::mat);
+        BY_BLANK.put("profile.coldest", SiteGuides::coldest);
+        BY_BLANK.put("profile.witness", SiteGuides::witness);
+        BY_BLANK.put("profile.action", SiteGuides::action);
+        BY_BLANK.put("rolling.mat_ends", SiteGuides::matEnds);
+        BY_BLANK.put("rolling.speed", SiteGuides::speed);
+        BY_BLANK.put("joint.tacked", SiteGuides::tacked);
+        BY_BLANK.put("joint.below", SiteGuides::below);
+        BY_BLANK.put("joint.lane_line", SiteGuides::laneLine);
+        BY_BLANK.put("joint.overlap", k -> shape(k, Quantity.JOINT_OVERLAP, ((Joint) k.entry()).overlap()));
+        BY_BLANK.put("joint.higher", k -> shape(k, Quantity.JOINT_HIGHER, ((Joint) k.entry()).higher()));
+        BY_BLANK.put("straightedge.edge_length", SiteGuides::edge);
+        BY_BLANK.put("straightedge.gap", SiteGuides::gap);
+        BY_BLANK.put("stop.cause", SiteGuides::stop);
+        BY_BLANK.put("instrument.shows", SiteGuides::shows);
+        BY_BLANK.put("truck.truck", SiteGuides::truck);
+    }
+
+    private SiteGuides() {}
+
+    /** The blanks that something stands beside. */
+    static Iterable<String> blanks() {
+        return BY_BLANK.keySet();
+    }
+
+    static Guide of(Job job, Optional<SpecSheet> sheet, Entry entry, OffsetDateTime at, String blank) {
+        return BY_BLANK.get(blank).apply(new Keying(job, sheet, entry, at));
+    }
+
+    private static Optional<Case> on(Keying k, String pull, Integer lift) {
+        return k.sheet()
+                .map(sheet -> new Case(
+                        k.job(), sheet, Cases.of(k.job(), null, Cases.lift(k.job(), lift, pull), k.at(), null), null));
+    }
+
+    private static Guide said(String limit, String clause, Verdict verdict, String working) {
+        return new Guide(limit, clause, verdict, working, List.of());
+    }
+
+    private static Guide lost() {
+        return said("limit sheet not found", "", Verdict.NONE, "");
+    }
+
+    private static Guide limited(Bounds bounds, Amount value) {
+        return said(bounds.text(), bounds.clause(), bounds.of(value), bounds.working());
+    }
+
+    /** What is usual is asked about, never judged by. */
+    private static Guide usual(Quantity quantity, Amount value) {
+        Bounds bounds = Look.usual(quantity);
+        Verdict verdict = bounds.of(value) == Verdict.OUTSIDE ? Verdict.LOOK_AGAIN : Verdict.NONE;
+        return said("usually " + bounds.text(), bounds.clause(), verdict, bounds.working());
+    }
+
+    private static Guide mat(Keying k) {
+        Mat mat = (Mat) k.entry();
+        Optional<Case> at = on(k, mat.pull(), mat.lift());
+        if (at.isEmpty()) {
+            return lost();
+        }
+        if (mat.taken() == Mat.Taken.ROLLING_ENDS) {
+            return ends(at.get(), mat.mat());
+        }
+        return mat.taken() == Mat.Taken.BEHIND_SCREED
+                ? limited(at.get().bounds(Quantity.MAT_BEHIND_SCREED), mat.mat())
+                : Guide.NOTHING;
+    }
+
+    private static Guide ends(Case at, Amount value) {
+        Bounds own = at.bounds(Quantity.MAT_ROLLING_ENDS);
+        return own.noLimit() ? usual(Quantity.MAT_ROLLING_ENDS, value) : limited(own, value);
+    }
+
+    /** Of the sheet where it has one, else what is usual and only asked about. */
+    private static Guide coldest(Keying k) {
+        Profile p = (Profile) k.entry();
+        Optional<Case> at = on(k, p.pull(), p.lift());
+        if (at.isEmpty()) {
+            return lost();
+        }
+        Bounds own =
+                MatRules.ranges(at.get().bounds(Quantity.MAT_RANGE), at.get().bounds(Quantity.UNCOMPACTED_RANGE));
+        Optional<Amount> apart = MatRules.difference(p);
+        String told = apart.map(d -> ", differ by " + Figures.plain(d)).orElse("");
+        if (!own.noLimit()) {
+            return said(downTo(own, p) + told, own.clause(), own.of(apart.orElse(null)), own.working());
+        }
+        Bounds usual = Look.usual(Quantity.PROFILE_MODERATE);
+        Optional<String> word = apart.map(MatRules.Word::of)
+                .filter(w -> w != MatRules.Word.NONE)
+                .map(w -> ", " + w.text());
+        Verdict verdict = word.isPresent() ? Verdict.LOOK_AGAIN : Verdict.NONE;
+        return said("usually " + downTo(usual, p) + told + word.orElse(""), usual.clause(), verdict, usual.working());
+    }
+
+    /** Counted down from the hottest, so that the limit stands there as a temperature. */
+    private static String downTo(Bounds bounds, Profile p) {
+        Optional<Amount> most =
+                bounds.all().stream().map(Bound::high).filter(Objects::nonNull).min(Amount::compareTo);
+        if (most.isEmpty()) {
+            return bounds.text();
+        }
+        if (p.hottest() == null) {
+            return "within " + Figures.plain(most.get()) + " of the hottest";
+        }
+        Unit scale = p.hottest().unit() == Unit.DEG_C ? Unit.DIFF_C : Unit.DIFF_F;
+        Amount by = Figures.told(most.get(), scale, 1);
+        return "at least " + Figures.plain(Figures.moved(p.hottest(), negative(by)));
+    }
+
+    private static Amount negative(Amount amount) {
+        return new Amount(amount.value().negate(), amount.unit());
+    }
+
+    private static Guide witness(Keying k) {
+        Profile p = (Profile) k.entry();
+        return on(k, p.pull(), p.lift())
+                .flatMap(c -> c.asked(Demand.UNCOMPACTED_MAT_LOOKED_AT))
+                .map(a -> said("the engineer is there", a.citation(), Verdict.NONE, a.says()))
+                .orElse(Guide.NOTHING);
+    }
+
+    private static Guide action(Keying k) {
+        boolean severe = MatRules.difference((Profile) k.entry())
+                .filter(d -> MatRules.Word.of(d) == MatRules.Word.SEVERE)
+                .isPresent();
+        Bounds bounds = Look.usual(Quantity.PROFILE_SEVERE);
+        return severe ? said("severe: what was done", bounds.clause(), Verdict.NONE, bounds.working()) : Guide.NOTHING;
+    }
+
+    private static Guide matEnds(Keying k) {
+        Rolling r = (Rolling) k.entry();
+        Optional<Case> at = on(k, r.pull(), r.lift());
+        if (at.isEmpty()) {
+            return lost();
+        }
+        Bounds vibrated = at.get().bounds(Quantity.MAT_VIBRATED);
+        if (RollingRules.vibrates(r) && !vibrated.noLimit()) {
+            return limited(vibrated, r.matEnds());
+        }
+        return r.task() == Rolling.Task.FINISH ? Guide.NOTHING : ends(at.get(), r.matEnds());
+    }
+
+    private static Guide speed(Keying k) {
+        Rolling r = (Rolling) k.entry();
+        return RollingRules.speed(r.drums()).map(q -> usual(q, r.speed())).orElse(Guide.NOTHING);
+    }
+
+    private static Guide tacked(Keying k) {
+        Joint j = (Joint) k.entry();
+        Optional<Asked> asked = j.heat() == Joint.Heat.HOT
+                ? Optional.empty()
+                : on(k, j.pull(), j.lift()).flatMap(c -> c.asked(Demand.TACK_ON_EVERY_FACE));
+        Verdict outside = asked.filter(Asked::sure).isPresent() ? Verdict.OUTSIDE : Verdict.LOOK_AGAIN;
+        return asked.map(a -> said(
+                        "every contact face", a.citation(), j.tacked() == YesNo.NO ? outside : Verdict.NONE, a.says()))
+                .orElse(Guide.NOTHING);
+    }
+
+    private static Guide below(Keying k) {
+        Joint j = (Joint) k.entry();
+        return on(k, j.pull(), j.lift())
+                .map(c -> limited(
+                        JointRules.offset(k.job(), k.sheet().orElseThrow(), j, c),
+                        j.below() == null ? null : Figures.size(j.below())))
+                .orElseGet(SiteGuides::lost);
+    }
+
+    private static Guide laneLine(Keying k) {
+        Joint j = (Joint) k.entry();
+        Optional<Asked> asked = JointRules.across(j)
+                ? Optional.empty()
+                : on(k, j.pull(), j.lift()).flatMap(c -> c.asked(Demand.JOINT_ON_LINE));
+        Amount off = j.laneLine() == null ? null : Figures.size(j.laneLine());
+        boolean away = off != null && Look.usual(Quantity.JOINT_FROM_LINE).of(off) == Verdict.OUTSIDE;
+        return asked.map(a -> said("on the line", a.citation(), away ? Verdict.LOOK_AGAIN : Verdict.NONE, a.says()))
+                .orElse(Guide.NOTHING);
+    }
+
+    private static Guide shape(Keying k, Quantity quantity, Amount value) {
+        Joint j = (Joint) k.entry();
+        return on(k, j.pull(), j.lift())
+                .map(c -> c.bounds(quantity))
+                .filter(b -> !b.noLimit())
+                .map(b -> limited(b, value))
+                .orElse(Guide.NOTHING);
+    }
+
+    private static Guide edge(Keying k) {
+        Straightedge s = (Straightedge) k.entry();
+        return on(k, s.pull(), s.lift())
+                .map(c -> c.bounds(Quantity.STRAIGHTEDGE_LENGTH))
+                .filter(b -> !b.noLimit())
+                .map(b -> said(
+                        Figures.text(b.all().get(0).low()),
+                        b.clause(),
+                        b.of(s.edgeLength()) == Verdict.OUTSIDE ? Verdict.LOOK_AGAIN : Verdict.NONE,
+                        b.working()))
+                .orElse(Guide.NOTHING);
+    }
+
+    private static Guide gap(Keying k) {
+        Straightedge s = (Straightedge) k.entry();
+        Optional<Case> at = on(k, s.pull(), s.lift());
+        if (at.isEmpty()) {
+            return lost();
+        }
+        Bounds length = at.get().bounds(Quantity.STRAIGHTEDGE_LENGTH);
+        if (!JointRules.asLong(length, s)) {
+            return said(
+                    "limit for an edge of " + Figures.text(length.all().get(0).low()),
+                    length.clause(),
+                    Verdict.LOOK_AGAIN,
+                    length.working());
+        }
+        return limited(JointRules.gaps(at.get(), s), s.gap());
+    }
+
+    private static Guide stop(Keying k) {
+        Job.Checks checks = k.job().checks();
+        return checks.stopAtMost() == null
+                ? Guide.NOTHING
+                : said(
+                        "stands at most " + Figures.text(checks.stopAtMost()),
+                        PlanRules.source(checks),
+                        Verdict.NONE,
+                        "The job says how long the paver may stand.");
+    }
+
+    /** What it should show, and how far off the job lets it be. */
+    private static Guide shows(Keying k) {
+        InstrumentCheck check = (InstrumentCheck) k.entry();
+        Job.Checks checks = k.job().checks();
+        boolean ice = check.against() == InstrumentCheck.Against.ICE_BATH;
+        Amount freezing = k.job().system() == screedbook.unit.UnitSystem.METRIC
+                ? Amount.of("0", Unit.DEG_C)
+                : Amount.of("32", Unit.DEG_F);
+        Optional<Amount> known =
+                check.known() != null ? Optional.of(check.known()) : ice ? Optional.of(freezing) : Optional.empty();
+        if (known.isEmpty()) {
+            return checks.thermometerOff() == null
+                    ? Guide.NOTHING
+                    : said(
+                            "off by at most " + Figures.text(checks.thermometerOff()),
+                            PlanRules.source(checks),
+                            Verdict.NONE,
+                            "");
+        }
+        if (checks.thermometerOff() == null) {
+            return said("should show " + Figures.plain(known.get()), "", Verdict.NONE, "");
+        }
+        boolean outside = InstrumentRules.off(check)
+                .filter(d -> Figures.size(d).compareTo(checks.thermometerOff()) > 0)
+                .isPresent();
+        return said(
+                Figures.plain(known.get()) + " ± " + Figures.plain(checks.thermometerOff()),
+                PlanRules.source(checks),
+                outside ? Verdict.OUTSIDE : check.shows() == null ? Verdict.NONE : Verdict.INSIDE,
+                "It should show " + Figures.text(known.get()) + ".");
+    }
+
+    private static Guide truck(Keying k) {
+        String number = ((Truck) k.entry()).truck();
+        boolean listed = number == null
+                || k.job().trucks().isEmpty()
+                || k.job().truck(number).isPresent();
+        return listed ? Guide.NOTHING : said("not in the job's list", "job", Verdict.LOOK_AGAIN, "");
+    }
+}
