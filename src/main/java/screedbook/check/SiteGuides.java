@@ -115,16 +115,22 @@ final class SiteGuides {
         Bounds own =
                 MatRules.ranges(at.get().bounds(Quantity.MAT_RANGE), at.get().bounds(Quantity.UNCOMPACTED_RANGE));
         Optional<Amount> apart = MatRules.difference(p);
-        String told = apart.map(d -> ", differ by " + Figures.plain(d)).orElse("");
         if (!own.noLimit()) {
-            return said(downTo(own, p) + told, own.clause(), own.of(apart.orElse(null)), own.working());
+            return said(
+                    apart.map(d -> Figures.plain(d) + " apart, " + own.text()).orElseGet(() -> downTo(own, p)),
+                    own.clause(),
+                    own.of(apart.orElse(null)),
+                    own.working());
         }
         Bounds usual = Look.usual(Quantity.PROFILE_MODERATE);
-        Optional<String> word = apart.map(MatRules.Word::of)
-                .filter(w -> w != MatRules.Word.NONE)
-                .map(w -> ", " + w.text());
-        Verdict verdict = word.isPresent() ? Verdict.LOOK_AGAIN : Verdict.NONE;
-        return said("usually " + downTo(usual, p) + told + word.orElse(""), usual.clause(), verdict, usual.working());
+        Optional<MatRules.Word> word = apart.map(MatRules.Word::of).filter(w -> w != MatRules.Word.NONE);
+        String limit = apart.map(d -> Figures.plain(d) + " apart, ").orElse("");
+        return said(
+                word.map(w -> w.text() + ", " + limit + usual.text())
+                        .orElseGet(() -> "usually " + (apart.isEmpty() ? downTo(usual, p) : usual.text())),
+                usual.clause(),
+                word.isPresent() ? Verdict.LOOK_AGAIN : Verdict.NONE,
+                usual.working());
     }
 
     /** Counted down from the hottest, so that the limit stands there as a temperature. */

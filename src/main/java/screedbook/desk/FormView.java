@@ -12,6 +12,7 @@ import screedbook.entry.Kind;
 import screedbook.entry.Moment;
 import screedbook.entry.Shown;
 import screedbook.entry.Source;
+import screedbook.entry.Tack;
 import screedbook.entry.Told;
 import screedbook.unit.Measure;
 
@@ -114,16 +115,17 @@ final class FormView {
                             guide.verdict() == Verdict.OUTSIDE ? Style.MARK : Style.LOOK_AGAIN);
             at += guide.verdict().text().length() + 2;
         }
-        String limit = limit(guide, input) + (guide.clause().isEmpty() ? "" : "  " + guide.clause());
+        String limit = limit(guide, input, entry) + (guide.clause().isEmpty() ? "" : "  " + guide.clause());
         frame.pen().put(at, y, Frame.cut(Shown.text(limit), frame.width() - at - 1), Style.FAINT);
     }
 
     /** A tank's reading has no limit of its own; that the rate has none is said once, beside the last reading. */
-    private static String limit(Guide guide, Input input) {
-        boolean reading = input.field()
-                .measure()
-                .filter(m -> m == Measure.VOLUME || m == Measure.DEPTH)
-                .isPresent();
+    private static String limit(Guide guide, Input input, Entry entry) {
+        boolean reading = entry instanceof Tack
+                && input.field()
+                        .measure()
+                        .filter(m -> m == Measure.VOLUME || m == Measure.DEPTH)
+                        .isPresent();
         boolean last = input.field().name().endsWith("after");
         String none = Verdict.NO_LIMIT.text();
         return reading && !last && guide.limit().startsWith(none)

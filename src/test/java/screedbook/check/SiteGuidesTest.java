@@ -50,12 +50,12 @@ class SiteGuidesTest {
         says(guide(camera, "coldest_degF", "profile hottest_degF=298" + lift), "at least 288", Verdict.NONE);
         says(
                 guide(camera, "coldest_degF", "profile hottest_degF=298 coldest_degF=287" + lift),
-                "at least 288, differ by 11",
+                "11 apart, at most 10",
                 Verdict.OUTSIDE);
         says(guide(Map.of(), "coldest_degF", "profile hottest_degF=298" + lift), "usually at least 273", Verdict.NONE);
         says(
                 guide(Map.of(), "coldest_degF", "profile hottest_degF=298 coldest_degF=261" + lift),
-                "usually at least 273, differ by 37, moderate",
+                "moderate, 37 apart, at most 25",
                 Verdict.LOOK_AGAIN);
         says(guide(Map.of(), "coldest_degF", "profile" + lift), "usually within 25 of the hottest", Verdict.NONE);
         says(guide(camera, "witness", "profile" + lift), "the engineer is there", Verdict.NONE);

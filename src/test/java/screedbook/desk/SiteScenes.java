@@ -16,7 +16,7 @@ final class SiteScenes {
                 new Scenes.Scene("kinds-small", 60, 16, () -> Scenes.night().keys("m<down><down><down><down><down>")),
                 new Scenes.Scene("mat", () -> mat().keys("h")),
                 new Scenes.Scene("mat-first", () -> Scenes.night().keys("h1<enter>291<enter>")),
-                new Scenes.Scene("mat-rolling-ends", () -> mat().keys("h168<enter>1550<enter>")),
+                new Scenes.Scene("mat-rolling-ends", () -> mat().keys("h168")),
                 new Scenes.Scene("profile", () -> Scenes.night().keys("mf")),
                 new Scenes.Scene(
                         "profile-wide-apart",
