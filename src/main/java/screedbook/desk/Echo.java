@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import screedbook.check.Finding;
+import screedbook.entry.Area;
 import screedbook.entry.Closing;
 import screedbook.entry.Kind;
 import screedbook.entry.Ref;
@@ -19,6 +20,7 @@ import screedbook.job.Job;
 import screedbook.tally.FeltAir;
 import screedbook.tally.Load;
 import screedbook.tally.Outlook;
+import screedbook.tally.OddArea;
 import screedbook.tally.Run;
 import screedbook.tally.Shot;
 import screedbook.tally.Tons;
@@ -51,6 +53,9 @@ final class Echo {
         }
         if (reading.entry() instanceof Weather weather) {
             return FeltAir.of(weather).text();
+        }
+        if (reading.entry() instanceof Area area) {
+            return OddArea.told(area, model.shift().job());
         }
         Optional<String> sampled = SampleForms.echo(model, reading.entry());
         if (sampled.isPresent()) {

@@ -2,9 +2,13 @@ package screedbook.tally;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.List;
 import java.util.Optional;
 import screedbook.calc.Strip;
 import screedbook.entry.Area;
+import screedbook.entry.Aside;
+import screedbook.entry.Line;
+import screedbook.entry.Source;
 import screedbook.entry.Standing;
 import screedbook.entry.Told;
 import screedbook.job.Job;
@@ -20,13 +24,13 @@ import screedbook.unit.Unit;
  * @param area of the whole part
  * @param put how the area came about
  */
-record OddArea(Standing<Area> entry, Stretch on, Area.Counts counts, Reckoned area, String put) {
+public record OddArea(Standing<Area> entry, Stretch on, Area.Counts counts, Reckoned area, String put) {
     static OddArea of(Standing<Area> standing, Job job) {
         Area noted = standing.entry();
         Road road = Road.of(job);
         Stretch on = noted.from() == null || noted.to() == null
                 ? null
-                : Stretch.between(road.along(noted.from()), road.along(noted.to()), java.util.List.of(standing.ref()));
+                : Stretch.between(road.along(noted.from()), road.along(noted.to()), List.of(standing.ref()));
         OddArea bare = new OddArea(standing, on, counts(noted), null, "");
         return bare.reckoned(Measure.WIDTH.unit(job.system()), Measure.AREA.unit(job.system()));
     }
@@ -115,6 +119,16 @@ record OddArea(Standing<Area> entry, Stretch on, Area.Counts counts, Reckoned ar
         BigDecimal gain = ends.to().value().subtract(ends.from().value());
         BigDecimal here = gain.multiply(fromBegin).divide(on.length(), MathContext.DECIMAL128);
         return new Amount(ends.from().value().add(here), ends.from().unit());
+    }
+
+    /** What a part that is being keyed comes to, with its steps; empty while that is not known. */
+    public static String told(Area area, Job job) {
+        Line line = new Line("", 0, 0, job.id(), null, null, null, "", Source.LIVE, area, Aside.NONE, List.of(), "");
+        OddArea part = of(new Standing<>(line, area, Aside.NONE, null, null, List.of(), List.of()), job);
+        return part.area().known()
+                ? part.counts().word().replace('-', ' ') + ": " + part.put() + " = "
+                        + part.area().amount().shown(1).text()
+                : "";
     }
 
     /** {@code taper 14+00 to 15+50}. */

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import screedbook.entry.Aside;
 import screedbook.entry.Entry;
@@ -79,5 +80,30 @@ class RoadKeysTest {
                 .contains("PZ lift 2")
                 .contains("12+00");
         assertThat(rig.keys("<up>").screen()).doesNotContain("PZ lift 2").contains("PY lift 2");
+    }
+
+    /** Half of 12 and 24 ft over 150 ft, 300 yd2, with 12 ft over the 150 ft before it, 200 yd2. */
+    @Test
+    @DisplayName("row 67: a taper keyed at the desk counts in the area of its pull")
+    void aTaperIsKeyedAndCountsInTheAreaOfItsPull() {
+        DeskRig rig = Scenes.load(DeskRig.open(), "118", "22.31", "286", "1200", "1500");
+        rig.later(6).keys("ma");
+        for (String[] blank : new String[][] {
+            {"shape", "taper"},
+            {"from_sta", "1350"},
+            {"to_sta", "1500"},
+            {"width_from_ft", "12"},
+            {"width_to_ft", "24"},
+            {"pull", "B"},
+            {"lift", "2"}
+        }) {
+            Scenes.typedIn(rig, blank[0], blank[1]);
+        }
+        assertThat(rig.screen()).contains("in place: (12 ft + 24 ft) / 2 x 150 ft = 300.0 yd²");
+        rig.keys("<C-s>");
+
+        assertThat(rig.last().kind()).isEqualTo(Kind.AREA);
+        assertThat(rig.model().shift().totals().runs().get(0).area().orElseThrow().shown(1).text())
+                .isEqualTo("500.0 yd²");
     }
 }
