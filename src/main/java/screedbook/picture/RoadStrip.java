@@ -29,6 +29,7 @@ public final class RoadStrip {
     private static final int NAME = 16;
 
     private static final int TICK = 10;
+    private static final int MOST = 5000;
     private static final int[] US = {100, 200};
     private static final int[] METRIC = {25, 50};
 
@@ -48,8 +49,8 @@ public final class RoadStrip {
     private RoadStrip(Roadwork work, Job job, List<LotEnd> ends, int step) {
         this.job = job;
         this.road = Road.of(job);
-        this.step = step;
         List<BigDecimal> places = places(work);
+        this.step = wide(places, step);
         this.first = places.isEmpty() ? 0 : index(places.get(0));
         this.columns = places.isEmpty() ? 0 : (int) (last(places.get(places.size() - 1)) - first);
         this.margin =
@@ -70,6 +71,20 @@ public final class RoadStrip {
     public static RoadStrip fitted(Roadwork work, Job job, List<LotEnd> ends, int width) {
         RoadStrip fine = of(work, job, ends);
         return fine.margin + fine.columns <= width ? fine : new RoadStrip(work, job, ends, steps(job)[1]);
+    }
+
+    /** One station among the others that nobody can mean does not make the strip longer than can be gone along. */
+    private static int wide(List<BigDecimal> places, int step) {
+        int wide = step;
+        while (!places.isEmpty()
+                && places.get(places.size() - 1)
+                                .subtract(places.get(0))
+                                .divide(BigDecimal.valueOf(wide), 0, RoundingMode.CEILING)
+                                .compareTo(BigDecimal.valueOf(MOST))
+                        > 0) {
+            wide *= 10;
+        }
+        return wide;
     }
 
     private static int[] steps(Job job) {
@@ -118,10 +133,7 @@ public final class RoadStrip {
     }
 
     private void draw(Lane lane, List<LotEnd> ends) {
-        char[] ground = new char[columns];
-        for (int i = 0; i < columns; i++) {
-            ground[i] = Ground.at(lane, from(i), from(i + 1), share());
-        }
+        char[] ground = Ground.line(lane, first, columns, step, share());
         rows.add(new Row(label(lane), ground));
         Letters under = new Letters(columns);
         ends.forEach(end -> under.put(column(end.at()), '|', "a sublot ends"));

@@ -103,7 +103,15 @@ class RoadKeysTest {
         rig.keys("<C-s>");
 
         assertThat(rig.last().kind()).isEqualTo(Kind.AREA);
-        assertThat(rig.model().shift().totals().runs().get(0).area().orElseThrow().shown(1).text())
+        assertThat(rig.model()
+                        .shift()
+                        .totals()
+                        .runs()
+                        .get(0)
+                        .area()
+                        .orElseThrow()
+                        .shown(1)
+                        .text())
                 .isEqualTo("500.0 yd²");
     }
 }
