@@ -151,11 +151,12 @@ public final class Archive {
                 large));
     }
 
-    /** The seal of a diary and the bytes that were set aside from it. */
+    /** The seal of a diary, who signed it, and the bytes that were set aside from it. */
     private static List<Path> beside(FileName name, Path file) throws IOException {
         List<Path> beside = new ArrayList<>();
         for (String other : Folder.names(file.getParent())) {
-            if (other.equals(name.helper("seal")) || other.startsWith(name.text() + ".torn-")) {
+            boolean signed = other.startsWith(name.helper("")) && other.matches(".+\\.[0-9a-f]{8}\\.sig");
+            if (other.equals(name.helper("seal")) || signed || other.startsWith(name.text() + ".torn-")) {
                 beside.add(file.resolveSibling(other));
             }
         }

@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import screedbook.entry.Damage;
 import screedbook.entry.Line;
 import screedbook.entry.Opening;
@@ -64,7 +65,11 @@ public final class Verify {
             read.books().forEach(this::references);
         }
         shiftBefore();
-        folder.diaries().forEach(signatures::look);
+        Stream.concat(
+                        folder.diaries().stream(),
+                        folder.files().values().stream().map(Path::getParent))
+                .distinct()
+                .forEach(signatures::look);
         damages.addAll(signatures.damages());
         sealed.forEach((shift, seals) -> seals.forEach(seal ->
                 this.seals.add(new Verdict.Sealed(shift, seal, signatures.of(seal.sha256()), signatures.expected()))));

@@ -244,6 +244,11 @@ class SignTest {
         assertThat(Said.by("sign", job, "--key", key).out()).contains("2026-06-03-day.paver.r2." + shortForm());
         assertThat(Said.by("carry", job, folder.resolve("copy")).exit()).isZero();
         assertThat(Said.by("verify", folder.resolve("copy")).out()).contains("    signed by AB");
+        assertThat(Said.by("archive", job, "--to", folder.resolve("archive")).exit())
+                .isZero();
+        Said archived = Said.by("verify", folder.resolve("archive"));
+        assertThat(archived.exit()).as(archived.out()).isZero();
+        assertThat(archived.out()).contains("    signed by AB");
     }
 
     @Test
@@ -273,10 +278,14 @@ class SignTest {
     }
 
     private String openssl(Path sig) throws Exception {
-        String script = "head -n -1 SIG > m; tail -n 1 SIG | cut -d ' ' -f 2 | base64 -d > s;"
-                + " openssl pkeyutl -verify -rawin -pubin -inkey KEY.pub -in m -sigfile s 2>&1";
-        Process process = new ProcessBuilder(
-                        "sh", "-c", script.replace("SIG", sig.toString()).replace("KEY", key.toString()))
+        String script = Files.readString(Path.of("README.md"))
+                .lines()
+                .filter(line -> line.contains("openssl pkeyutl"))
+                .findFirst()
+                .orElseThrow()
+                .replace("X.sig", sig.toString())
+                .replace("rk.pub", key + ".pub");
+        Process process = new ProcessBuilder("sh", "-c", script)
                 .directory(folder.toFile())
                 .redirectErrorStream(true)
                 .start();
