@@ -17,6 +17,7 @@ public final class Main {
             "carry",
             "key",
             "sign",
+            "plant-list",
             "csv",
             "limits",
             "sheets",
