@@ -13,6 +13,7 @@ public final class Main {
             "plan",
             "day",
             "findings",
+            "plant-list",
             "verify",
             "carry",
             "key",

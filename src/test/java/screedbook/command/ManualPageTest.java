@@ -23,7 +23,8 @@ class ManualPageTest {
 
         for (Class<?> command : Commands.class.getAnnotation(Command.class).subcommands()) {
             assertThat(page)
-                    .contains(".SS \"" + command.getAnnotation(Command.class).name());
+                    .contains(".SS \""
+                            + command.getAnnotation(Command.class).name().replace("-", "\\-"));
         }
         assertThat(page).contains("\\-\\-copy", "\\-\\-format", "EXIT STATUS", "screedbook.conf");
     }
