@@ -78,7 +78,9 @@ final class ColumnWords {
         options.put("--number", columns.numberColumn());
         options.put("--truck", columns.truckColumn());
         options.put("--net", columns.netColumn());
-        options.put("--weights", columns.weights() == null ? null : columns.weights().word());
+        options.put(
+                "--weights",
+                columns.weights() == null ? null : columns.weights().word());
         options.put("--loaded", columns.loadedColumn());
         options.put("--date", columns.dateColumn());
         options.put("--dates", columns.dates() == null ? null : columns.dates().word());
@@ -86,7 +88,8 @@ final class ColumnWords {
         List<String> said = new ArrayList<>();
         options.forEach((option, value) -> {
             if (value != null) {
-                said.add(option + " " + (value.matches("[A-Za-z0-9_.-]+") ? value : "'" + value.replace("'", "'\\''") + "'"));
+                said.add(option + " "
+                        + (value.matches("[A-Za-z0-9_.-]+") ? value : "'" + value.replace("'", "'\\''") + "'"));
             }
         });
         return String.join(" ", said);

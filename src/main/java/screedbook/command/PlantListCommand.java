@@ -38,7 +38,8 @@ import screedbook.unit.Unit;
 /** {@code screedbook plant-list}: a plant's own list of loads laid beside a shift. */
 @Command(
         name = "plant-list",
-        description = "lay a plant's own list of loads (CSV) beside a shift; it is kept as it came and changes no entry")
+        description =
+                "lay a plant's own list of loads (CSV) beside a shift; it is kept as it came and changes no entry")
 final class PlantListCommand implements Callable<Integer> {
     @ParentCommand
     private Commands all;
@@ -49,7 +50,10 @@ final class PlantListCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "JOB", description = "the folder of the job")
     private Path folder;
 
-    @Parameters(index = "1", paramLabel = "FILE", description = "the list: comma-separated values, a line for each load")
+    @Parameters(
+            index = "1",
+            paramLabel = "FILE",
+            description = "the list: comma-separated values, a line for each load")
     private Path file;
 
     @Mixin
@@ -58,7 +62,10 @@ final class PlantListCommand implements Callable<Integer> {
     @Option(names = "--plant", paramLabel = "PLANT", description = "whose list it is; without it, the job's only plant")
     private String plant;
 
-    @Option(names = "--who", paramLabel = "INITIALS", description = "who brings it in; without it, the preferred writer")
+    @Option(
+            names = "--who",
+            paramLabel = "INITIALS",
+            description = "who brings it in; without it, the preferred writer")
     private String who;
 
     @Option(names = "--book", paramLabel = "NAME", description = "in which book it is noted; without it, the only one")

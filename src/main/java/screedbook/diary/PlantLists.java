@@ -110,7 +110,8 @@ public final class PlantLists {
         List<Object> plants = new ArrayList<>();
         boolean found = false;
         for (Object each : job.get("plants") instanceof List<?> list ? list : List.of()) {
-            Map<Object, Object> values = each instanceof Map<?, ?> map ? new LinkedHashMap<>(map) : new LinkedHashMap<>();
+            Map<Object, Object> values =
+                    each instanceof Map<?, ?> map ? new LinkedHashMap<>(map) : new LinkedHashMap<>();
             boolean its = plant != null && plant.equals(values.get("name"));
             if (its) {
                 Fields.of(ListColumns.class).forEach(field -> values.remove(field.name()));

@@ -1,10 +1,12 @@
 package screedbook.report;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import screedbook.check.Cautions;
+import screedbook.entry.HandOver;
+import screedbook.entry.Note;
 import screedbook.entry.Seal;
 import screedbook.entry.Shown;
 import screedbook.job.Job;
@@ -12,12 +14,9 @@ import screedbook.spec.SpecSheet;
 
 /** The supervisor's page: one shift as plain text, 80 columns wide, what needs a decision first. */
 public final class DayPage {
-    /** Lines of a sheet of paper that are written on, the foot counted. */
-    private static final int LINES = 60;
-
     private final DayPaper paper;
     private final Entries entries;
-    private final Leaf leaf = new Leaf(Leaf.PAPER);
+    private final Sheets sheets = new Sheets();
 
     private DayPage(DayPaper paper) {
         this.paper = paper;
@@ -28,44 +27,88 @@ public final class DayPage {
     public static String text(DayPaper paper) {
         DayPage page = new DayPage(paper);
         page.write();
-        return page.sheets();
+        return page.whole();
     }
 
+    /** In the order in which a supervisor asks: what needs a decision, what it came to, what was looked at, what is left. */
     private void write() {
-        heading();
-        damages();
-        new Decisions(paper, entries, leaf).write();
-        Sums sums = new Sums(paper, leaf);
-        sums.reconciliation();
-        sums.tons();
-        new TonsByTheClock(paper, leaf).write();
-        sums.spread();
-        sums.tack();
-        new RoadDrawn(paper, leaf).write();
-        new Temperatures(paper, leaf).write();
-        OnSite site = new OnSite(paper, leaf);
-        site.mat();
-        sums.weather();
-        Tested tested = new Tested(paper, leaf);
-        tested.lots();
-        tested.density();
-        sums.checks();
-        site.stops();
-        site.people();
-        Kept kept = new Kept(paper, entries, leaf);
-        kept.said();
-        kept.corrections();
-        tested.samples();
-        foot(kept);
+        first(this::heading);
+        first(this::damages);
+        first(leaf -> new Decisions(paper, entries, leaf).write());
+        answered();
+        first(leaf -> new Sums(paper, leaf).reconciliation());
+        first(leaf -> new Sums(paper, leaf).tons());
+        if (!paper.day().closed()) {
+            first(leaf -> new InBrief(paper, leaf).section("pace"));
+        }
+        first(leaf -> new Sums(paper, leaf).spread());
+        first(leaf -> new InBrief(paper, leaf).yield());
+        first(leaf -> new InBrief(paper, leaf).depth());
+        first(leaf -> new Sums(paper, leaf).tack());
+        first(leaf -> new Temperatures(paper, leaf).write());
+        picture(leaf -> new Temperatures(paper, leaf).strip());
+        picture(leaf -> new TonsByTheClock(paper, leaf).write());
+        first(leaf -> new Sums(paper, leaf).weather());
+        first(leaf -> new OnSite(paper, leaf).mat());
+        first(leaf -> new Tested(paper, leaf).lots());
+        first(leaf -> new Tested(paper, leaf).density());
+        first(leaf -> new Sums(paper, leaf).checks());
+        first(leaf -> new OnSite(paper, leaf).stops());
+        room("PEOPLE, MACHINES, INSTRUMENTS, SAFETY: told further behind", leaf -> new OnSite(paper, leaf).people());
+        said();
+        first(leaf -> new Kept(paper, entries, leaf).corrections());
+        first(leaf -> new Tested(paper, leaf).samples());
+        first(leaf -> new Sums(paper, leaf).close());
+        picture(leaf -> new RoadDrawn(paper, leaf).write());
+        first(this::foot);
+        spare(leaf -> Cautions.of(paper.day()).forEach(c -> leaf.say(0, c)));
+        spare(leaf -> paper.sheet().map(SpecSheet::foot).orElse(List.of()).forEach(f -> leaf.say(0, f)));
     }
 
-    private void heading() {
+    private void answered() {
+        int found = new Decisions(paper, entries, new Leaf(Leaf.PAPER)).answered().size();
+        room(
+                "ALSO FOUND, AND ANSWERED: " + Leaf.many(found, "finding") + ", told further behind",
+                leaf -> new Decisions(paper, entries, leaf).others());
+    }
+
+    private void said() {
+        int notes = paper.day().standing(Note.class).size()
+                + paper.day().standing(HandOver.class).size();
+        room(
+                "SAID AND SEEN: " + Leaf.many(notes, "entry", "entries") + ", told further behind",
+                leaf -> new Kept(paper, entries, leaf).said());
+    }
+
+    private void first(Consumer<Leaf> writes) {
+        add(Sheets.Where.FIRST, "", writes);
+    }
+
+    private void room(String instead, Consumer<Leaf> writes) {
+        add(Sheets.Where.WHERE_ROOM, instead, writes);
+    }
+
+    private void picture(Consumer<Leaf> writes) {
+        add(Sheets.Where.PICTURE, "", writes);
+    }
+
+    private void spare(Consumer<Leaf> writes) {
+        add(Sheets.Where.SPARE, "", writes);
+    }
+
+    private void add(Sheets.Where where, String instead, Consumer<Leaf> writes) {
+        Leaf leaf = new Leaf(Leaf.PAPER);
+        writes.accept(leaf);
+        sheets.add(where, leaf, instead);
+    }
+
+    private void heading(Leaf leaf) {
         leaf.ends(paper.jobName(), paper.day().shift().toString());
-        paper.job().ifPresent(this::agreement);
+        paper.job().ifPresent(job -> agreement(job, leaf));
         leaf.say(
                 0,
-                "kept by " + (entries.writers().isEmpty() ? "nobody" : entries.writers()) + "; books "
-                        + (entries.books().isEmpty() ? "none" : entries.books()));
+                "job " + paper.jobId() + "; kept by " + (entries.writers().isEmpty() ? "nobody" : entries.writers())
+                        + "; books " + (entries.books().isEmpty() ? "none" : entries.books()));
         String plan = paper.agreed().map(a -> "job revision " + a.revision()).orElse("job revision not found");
         leaf.ends(plan + "; " + sheet(), "page revision " + paper.revision());
         if (!paper.whole()) {
@@ -75,9 +118,8 @@ public final class DayPage {
         new Kept(paper, entries, leaf).noWork();
     }
 
-    private void agreement(Job job) {
-        String said = Entries.phrases(
-                "job", job.id(), "contract", job.contract(), "owner", job.owner(), "contractor", job.contractor());
+    private void agreement(Job job, Leaf leaf) {
+        String said = Entries.phrases("contract", job.contract(), "owner", job.owner(), "contractor", job.contractor());
         leaf.say(0, said);
     }
 
@@ -88,7 +130,7 @@ public final class DayPage {
     }
 
     /** First of all: what follows rests on these files. */
-    private void damages() {
+    private void damages(Leaf leaf) {
         if (paper.damages().isEmpty()) {
             return;
         }
@@ -96,13 +138,10 @@ public final class DayPage {
         paper.damages().forEach(d -> leaf.say(1, d.file() + (d.row() > 0 ? ":" + d.row() : "") + ": " + d.said()));
     }
 
-    private void foot(Kept kept) {
-        leaf.blank();
+    private void foot(Leaf leaf) {
         leaf.rule('-');
-        Cautions.of(paper.day()).forEach(c -> leaf.say(0, c));
         leaf.say(0, Cautions.GOVERNS);
-        paper.sheet().map(SpecSheet::foot).orElse(List.of()).forEach(f -> leaf.say(0, f));
-        kept.reviews();
+        new Kept(paper, entries, leaf).reviews();
         if (paper.seals().isEmpty()) {
             leaf.say(0, "no seal: no book of this shift is closed");
         }
@@ -111,45 +150,24 @@ public final class DayPage {
     }
 
     /** One sheet as it is; more sheets each with a foot that says which of how many. */
-    private String sheets() {
-        List<String> lines = leaf.lines();
-        if (lines.size() <= LINES) {
-            return String.join("\n", lines) + "\n";
+    private String whole() {
+        List<List<String>> all = sheets.sheets();
+        if (all.size() == 1) {
+            return String.join("\n", all.get(0)) + "\n";
         }
-        List<List<String>> sheets = cut(lines);
         List<String> out = new ArrayList<>();
-        for (int sheet = 0; sheet < sheets.size(); sheet++) {
-            List<String> part = sheets.get(sheet);
-            out.addAll(part);
-            boolean last = sheet == sheets.size() - 1;
-            out.addAll(Collections.nCopies(last ? 0 : LINES - 2 - part.size(), ""));
+        for (int sheet = 0; sheet < all.size(); sheet++) {
+            boolean last = sheet == all.size() - 1;
+            out.addAll(last ? all.get(sheet) : Sheets.filled(all.get(sheet)));
             out.add("");
-            out.add(sheetFoot(sheet + 1, sheets.size()));
+            out.add(sheetFoot(sheet + 1, all.size()));
         }
         return String.join("\n", out) + "\n";
     }
 
-    /** The lines by sheets; a part that would be torn begins on the next one, when it is not too long for that. */
-    private static List<List<String>> cut(List<String> lines) {
-        List<List<String>> sheets = new ArrayList<>();
-        int at = 0;
-        while (lines.size() - at > LINES - 2) {
-            int end = at + LINES - 2;
-            int blank = end;
-            while (blank > at + 2 * LINES / 3 && !lines.get(blank).isEmpty()) {
-                blank--;
-            }
-            end = lines.get(blank).isEmpty() ? blank : end;
-            sheets.add(lines.subList(at, end));
-            at = lines.get(end).isEmpty() ? end + 1 : end;
-        }
-        sheets.add(lines.subList(at, lines.size()));
-        return sheets;
-    }
-
-    private String sheetFoot(int sheet, int sheets) {
+    private String sheetFoot(int sheet, int of) {
         String seals = paper.seals().stream().map(Seal::shortForm).limit(1).collect(Collectors.joining());
-        String right = "page " + sheet + " of " + sheets;
+        String right = "page " + sheet + " of " + of;
         String left = Shown.text(paper.jobId()) + " " + paper.day().shift() + "  revision " + paper.revision()
                 + (seals.isEmpty() ? "" : "  seal " + seals);
         int room = Leaf.PAPER - right.length() - 2;

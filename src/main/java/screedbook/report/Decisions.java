@@ -36,36 +36,35 @@ final class Decisions {
     }
 
     void write() {
-        leaf.heading(paper.whole() ? "NEEDS A DECISION FROM YOU" : "OPEN");
-        int before = leaf.lines().size();
-        record();
-        unanswered();
-        if (leaf.lines().size() == before) {
-            leaf.say(1, "nothing");
-        }
-        leaf.heading("PLACED OUTSIDE LIMITS" + (paper.whole() ? ": WHO KNEW, WHO ALLOWED" : ", ANSWERED"));
+        Leaf waits = new Leaf(Leaf.PAPER);
+        Decisions asked = new Decisions(paper, entries, waits);
+        asked.record();
+        asked.unanswered();
+        leaf.under("NEEDS A DECISION FROM YOU", waits, "nothing");
         List<Finding> placed = paper.findings().stream()
                 .filter(f -> f.sort() == Sort.OUTSIDE && placed(f))
                 .toList();
-        placed.stream().filter(Finding::answered).forEach(this::whole);
+        Leaf outside = new Leaf(Leaf.PAPER);
+        Decisions knew = new Decisions(paper, entries, outside);
+        placed.stream().filter(Finding::answered).forEach(knew::whole);
         int open = (int) placed.stream().filter(f -> !f.answered()).count();
         if (open > 0) {
-            leaf.say(1, open + " without an answer; see above");
+            outside.say(1, open + " without an answer; see above");
         }
-        if (placed.isEmpty()) {
-            leaf.say(1, "nothing found");
-        }
-        others();
+        leaf.under("PLACED OUTSIDE LIMITS: WHO KNEW, WHO ALLOWED", outside, "nothing found");
     }
 
     /** Findings of the other sorts that were answered: nothing is left to decide, all stays to be seen. */
-    private void others() {
-        List<Finding> answered = paper.findings().stream()
+    List<Finding> answered() {
+        return paper.findings().stream()
                 .filter(f -> f.answered() && (f.sort() != Sort.OUTSIDE || !placed(f)))
                 .toList();
-        if (!answered.isEmpty()) {
+    }
+
+    void others() {
+        if (!answered().isEmpty()) {
             leaf.heading("ALSO FOUND, AND ANSWERED");
-            answered.forEach(this::whole);
+            answered().forEach(this::whole);
         }
     }
 
@@ -82,11 +81,11 @@ final class Decisions {
         paper.day().last(Review.class).ifPresent(this::returned);
         int lines = paper.day().uncounted().size();
         if (lines > 0) {
-            unless("line-not-read", Leaf.many(lines, "line") + " not read, in no total; see the last part");
+            unless("line-not-read", Leaf.many(lines, "line") + " not read, in no total; see CORRECTIONS");
         }
         int left = paper.totals().left().size();
         if (left > 0) {
-            leaf.say(1, Leaf.many(left, "entry", "entries") + " not counted, or not in full; see the last part");
+            leaf.say(1, Leaf.many(left, "entry", "entries") + " not counted, or not in full; see CORRECTIONS");
         }
         int adrift = paper.day().adrift().size();
         if (adrift > 0) {

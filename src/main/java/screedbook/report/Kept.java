@@ -87,8 +87,12 @@ final class Kept {
     }
 
     void corrections() {
-        leaf.heading("CORRECTIONS, LATE LINES, LINES NOT COUNTED");
-        int before = leaf.lines().size();
+        Leaf lines = new Leaf(Leaf.PAPER);
+        new Kept(paper, entries, lines).corrected();
+        leaf.under("CORRECTIONS, LATE LINES, LINES NOT COUNTED", lines, "none");
+    }
+
+    private void corrected() {
         Map<Ref, Map<String, Object>> values = new HashMap<>();
         for (Standing<?> each : paper.day().all()) {
             if (each.entry() instanceof Strike strike) {
@@ -111,9 +115,6 @@ final class Kept {
         }
         paper.day().uncounted().forEach(this::unread);
         paper.day().adrift().forEach(l -> leaf.say(1, "to no entry: " + l.ref() + " " + Told.line(l.entry())));
-        if (leaf.lines().size() == before) {
-            leaf.say(1, "none");
-        }
     }
 
     private static String stamp(Standing<?> standing) {

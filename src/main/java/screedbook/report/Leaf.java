@@ -35,6 +35,16 @@ final class Leaf {
         say(0, text);
     }
 
+    /** Lines under a heading; where there are none, the heading and what is said then in one line. */
+    void under(String heading, Leaf lines, String none) {
+        if (lines.lines.isEmpty()) {
+            say(0, heading + ": " + none);
+        } else {
+            heading(heading);
+            this.lines.addAll(lines.lines);
+        }
+    }
+
     /** A line drawn elsewhere, never wrapped. */
     void drawn(String line) {
         lines.add(line.stripTrailing());

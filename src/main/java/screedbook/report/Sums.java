@@ -10,14 +10,12 @@ import java.util.stream.Collectors;
 import screedbook.entry.Closing;
 import screedbook.entry.Moment;
 import screedbook.entry.Number;
-import screedbook.entry.PlantTotal;
 import screedbook.entry.Standing;
 import screedbook.entry.Ticket;
 import screedbook.entry.Waste;
 import screedbook.tally.Due;
 import screedbook.tally.Figure;
 import screedbook.tally.Load;
-import screedbook.tally.PlantCount;
 import screedbook.tally.Run;
 import screedbook.tally.Shot;
 import screedbook.tally.Tons;
@@ -37,28 +35,49 @@ final class Sums {
         this.leaf = leaf;
     }
 
-    /** Ours beside theirs. */
+    /** Ours beside theirs: in one line where they are the same and agreed. */
     void reconciliation() {
-        leaf.heading("RECONCILIATION");
-        Optional<Closing> closing = paper.day().last(Closing.class).map(Standing::entry);
-        Closing.Theirs theirs = closing.map(Closing::theirs).orElse(null);
+        Closing.Theirs theirs =
+                paper.day().last(Closing.class).map(c -> c.entry().theirs()).orElse(null);
         Tons ours = totals.shift();
+        String kept = Leaf.many(ours.loads(), "load") + ", "
+                + ours.received().shown(2).text();
         if (theirs == null || (theirs.their() == null && theirs.theirLoads() == null)) {
+            leaf.say(0, "RECONCILIATION: received, as kept here: " + kept + "; the contractor's figures are not noted");
+        } else if (same(theirs, ours)) {
             leaf.say(
-                    1,
-                    "received, as kept here: " + ours.loads() + " loads, "
-                            + ours.received().shown(2).text() + "; the contractor's figures are not noted");
+                    0,
+                    "RECONCILIATION: " + kept + ", here and with "
+                            + (theirs.theirName() == null ? "the contractor" : theirs.theirName()) + "; agreed: yes"
+                            + Entries.phrases(";", theirs.why()));
         } else {
+            leaf.heading("RECONCILIATION");
             compared(theirs, ours);
         }
         plants();
-        closing.map(c -> Entries.phrases(
+    }
+
+    private static boolean same(Closing.Theirs theirs, Tons ours) {
+        return theirs.agreed() == Closing.Agreed.YES
+                && theirs.theirLoads() != null
+                && theirs.theirLoads() == ours.loads()
+                && theirs.their() != null
+                && theirs.their().unit() == ours.received().unit()
+                && theirs.their().compareTo(ours.received()) == 0;
+    }
+
+    /** What was said at the close: the controlling item, whether the day is charged, and what comes next. */
+    void close() {
+        paper.day()
+                .last(Closing.class)
+                .map(Standing::entry)
+                .map(c -> Entries.phrases(
                         "controlling item", c.controllingItem(),
                         "day charged:",
                                 c.dayCharged() == null ? null : c.dayCharged().word(),
                         "", c.text()))
                 .filter(said -> !said.isEmpty())
-                .ifPresent(said -> leaf.say(1, said));
+                .ifPresent(said -> leaf.say(0, "AT THE CLOSE: " + said));
     }
 
     /** What the plants told, and how their own lists lie beside the record. */
@@ -187,7 +206,6 @@ final class Sums {
         if (items.isEmpty()) {
             return;
         }
-        leaf.blank();
         List<List<String>> rows = new ArrayList<>();
         for (String item : items) {
             rows.add(List.of(
@@ -211,13 +229,15 @@ final class Sums {
         if (totals.runs().isEmpty()) {
             return;
         }
-        leaf.heading("SPREAD RATE");
+        leaf.heading("SPREAD RATE, averages over the area, judged against no lift limit");
         Run any = totals.runs().get(0);
         Unit heavy = any.laid().unit();
         boolean metric = heavy == Unit.TONNE;
         List<List<String>> rows = totals.runs().stream()
                 .map(r -> List.of(
-                        r.name(),
+                        r.pieces().size() == 1
+                                ? r.name() + " " + r.pieces().get(0).text()
+                                : r.name(),
                         two(r.laid()),
                         shown(r.length(), metric ? 1 : 0),
                         shown(r.area(), 0),
@@ -228,15 +248,17 @@ final class Sums {
                 .toList();
         leaf.table(
                 metric
-                        ? List.of("pull", "laid t", "m", "m²", "kg/m²", "target", "%", "worth mm")
-                        : List.of("pull", "laid T", "ft", "yd²", "lb/yd²", "target", "%", "worth in"),
+                        ? List.of("pull", "laid t", "m", "m²", "kg/m²", "of", "%", "mm")
+                        : List.of("pull", "laid T", "ft", "yd²", "lb/yd²", "of", "%", "in"),
                 rows);
         for (Run run : totals.runs()) {
             String where = run.pieces().stream().map(Run.Piece::text).collect(Collectors.joining(", "));
             String rest = run.elsewhere().value().signum() == 0
                     ? ""
                     : "; " + run.elsewhere().shown(2).text() + " at no known place, not in the rate";
-            leaf.say(1, run.name() + ": " + (where.isEmpty() ? "stations not known" : where) + rest);
+            if (run.pieces().size() != 1 || !rest.isEmpty()) {
+                leaf.say(1, run.name() + ": " + (where.isEmpty() ? "stations not known" : where) + rest);
+            }
             if (!run.parts().isEmpty()) {
                 leaf.say(
                         1,
@@ -247,7 +269,6 @@ final class Sums {
                                         .orElse("-"));
             }
         }
-        leaf.say(1, "an average over the area, judged against no lift limit");
     }
 
     void tack() {
@@ -260,6 +281,7 @@ final class Sums {
                 .map(j -> j.units() == screedbook.job.Job.Units.METRIC)
                 .orElse(false);
         List<List<String>> rows = names.stream()
+                .filter(n -> !face(n))
                 .map(n -> List.of(
                         n,
                         value("tack-shots." + n, 0),
@@ -269,11 +291,14 @@ final class Sums {
                         value("tack-applied." + n, 3),
                         value("tack-residual." + n, 3)))
                 .toList();
-        leaf.table(
-                metric
-                        ? List.of("on", "shots", "L", "at 15 °C", "m²", "L/m² applied", "residual")
-                        : List.of("on", "shots", "gal", "at 60 °F", "yd²", "gal/yd² applied", "residual"),
-                rows);
+        if (!rows.isEmpty()) {
+            leaf.table(
+                    metric
+                            ? List.of("on", "shots", "L", "at 15 °C", "m²", "L/m² applied", "residual")
+                            : List.of("on", "shots", "gal", "at 60 °F", "yd²", "gal/yd² applied", "residual"),
+                    rows);
+        }
+        faces(names, metric);
         totals.sections().stream()
                 .filter(s -> s.id().equals("tack"))
                 .flatMap(s -> s.figures().stream())
@@ -281,8 +306,29 @@ final class Sums {
                 .forEach(f -> leaf.say(1, f.label() + ": " + f.text()));
     }
 
+    /** Whether all shots of a name are of contact faces without a width; such a shot is counted and has no rate. */
+    private boolean face(String name) {
+        return totals.shots().stream()
+                .filter(s -> s.name().equals(name))
+                .allMatch(s ->
+                        s.tack().entry().target().face() != null && !s.area().known());
+    }
+
+    private void faces(List<String> names, boolean metric) {
+        List<String> told = names.stream()
+                .filter(this::face)
+                .map(n -> n + " " + value("tack-shots." + n, 0)
+                        + totals.figure("tack-volume." + n)
+                                .filter(f -> f.value() != null)
+                                .map(f -> ", " + value("tack-volume." + n, 1) + (metric ? " L" : " gal"))
+                                .orElse(""))
+                .toList();
+        if (!told.isEmpty()) {
+            leaf.say(1, "shots of contact faces: " + String.join("; ", told));
+        }
+    }
+
     void weather() {
-        leaf.heading("WEATHER AND SURFACE");
         List<String> said = new ArrayList<>();
         for (String id : List.of("air", "humidity", "wind", "surface")) {
             totals.figure(id + "-least").ifPresent(least -> {
@@ -298,16 +344,37 @@ final class Sums {
         for (String id : List.of("sky", "precipitation", "road", "engineer-call")) {
             totals.figure(id).ifPresent(f -> said.add(f.label() + " " + f.text()));
         }
-        leaf.say(1, said.isEmpty() ? "not noted" : String.join("; ", said));
+        leaf.say(0, "WEATHER AND SURFACE: " + (said.isEmpty() ? "not noted" : String.join("; ", said)));
     }
 
     void checks() {
         if (totals.dues().isEmpty()) {
             return;
         }
+        if (paper.day().closed()) {
+            leaf.say(0, "CHECKS DUE AND DONE: " + done());
+            return;
+        }
         leaf.heading("CHECKS DUE AND DONE");
         List<List<String>> rows = totals.dues().stream().map(Sums::due).toList();
         leaf.table(List.of("check", "done", "asked", "next"), rows);
+    }
+
+    /** What is lacking first; the others with how often they were done. */
+    private String done() {
+        List<String> lacking = totals.dues().stream()
+                .filter(d -> d.done() < d.asked())
+                .map(d -> d.what() + " " + d.done() + " of " + d.asked())
+                .toList();
+        List<String> others = totals.dues().stream()
+                .filter(d -> d.done() >= d.asked() && d.asked() + d.done() > 0)
+                .map(d -> d.what() + " " + d.done())
+                .toList();
+        String all = others.isEmpty() ? "" : "as asked: " + String.join(", ", others);
+        String lacks = lacking.isEmpty() ? "" : "NOT ALL DONE: " + String.join(", ", lacking);
+        return lacks.isEmpty() && all.isEmpty()
+                ? "nothing was due"
+                : lacks + (lacks.isEmpty() || all.isEmpty() ? "" : "; ") + all;
     }
 
     private static List<String> due(Due due) {

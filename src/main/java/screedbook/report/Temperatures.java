@@ -54,7 +54,6 @@ final class Temperatures {
         }
         leaf.heading("MIX TEMPERATURES, " + (metric() ? "°C" : "°F"));
         leaf.table(List.of("mix", "readings", "least", "mean", "most"), rows);
-        strip();
         lost();
     }
 
@@ -95,7 +94,7 @@ final class Temperatures {
     }
 
     /** Temperatures along the shift, at the plant over those at the paver over those of the mat. */
-    private void strip() {
+    void strip() {
         List<Load> laid = totals.loads().stream().filter(Load::laid).toList();
         List<HeatStrip> strips = new ArrayList<>();
         HeatLines plant = plant(laid);
@@ -111,7 +110,7 @@ final class Temperatures {
         if (strips.isEmpty()) {
             return;
         }
-        leaf.blank();
+        leaf.heading("TEMPERATURES ALONG THE SHIFT");
         int height = strips.size() == 1 ? ALONE : TOGETHER * strips.size() + 1;
         HeatStrip.of(strips, Leaf.PAPER - 1, height).forEach(line -> leaf.drawn(" " + line));
     }

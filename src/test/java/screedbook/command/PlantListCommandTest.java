@@ -28,8 +28,20 @@ class PlantListCommandTest {
             + "6/3/2026;06:50;48218;104;41,000\n"
             + "6/3/2026;07:00;48219;104;40,000\n";
     private static final String[] COLUMNS = {
-        "--number", "Ticket No", "--truck", "Vehicle", "--net", "Net lb", "--weights", "lb", "--loaded", "Time",
-        "--date", "Date", "--dates", "mdy"
+        "--number",
+        "Ticket No",
+        "--truck",
+        "Vehicle",
+        "--net",
+        "Net lb",
+        "--weights",
+        "lb",
+        "--loaded",
+        "Time",
+        "--date",
+        "Date",
+        "--dates",
+        "mdy"
     };
 
     private record Said(int exit, String out, String err) {}
@@ -46,7 +58,9 @@ class PlantListCommandTest {
         list = folder.resolve("from the plant.csv");
         Files.writeString(list, LIST);
         try (KeptShift kept = KeptShift.opened(KeptShift.job(job), "2026-06-03-day", "paver")) {
-            kept.ticket("07:00", "48217", "20.10").ticket("07:10", "48219", "20.10").ticket("07:20", "48220", "20.00");
+            kept.ticket("07:00", "48217", "20.10")
+                    .ticket("07:10", "48219", "20.10")
+                    .ticket("07:20", "48220", "20.00");
         }
     }
 
@@ -75,7 +89,8 @@ class PlantListCommandTest {
                 .contains("they may be: --number 'Ticket No' --truck Vehicle --net 'Net lb' --weights lb --loaded Time"
                         + " --date Date");
         assertThat(job.resolve("plant")).doesNotExist();
-        assertThat(Files.readAllLines(job.resolve("diary/2026-06-03-day.paver.jsonl"))).hasSize(4);
+        assertThat(Files.readAllLines(job.resolve("diary/2026-06-03-day.paver.jsonl")))
+                .hasSize(4);
     }
 
     @Test
@@ -93,7 +108,13 @@ class PlantListCommandTest {
                         "  missing here: line 3, ticket 48218, truck 104, 41000 lb, loaded 06:50",
                         "  missing there: paver/4 ticket 48220 20.00 T");
         assertThat(said.err()).contains("the job keeps its columns: revision 2");
-        ListColumns kept = JobFolder.at(job).job().job().orElseThrow().plant("Quarry Road").orElseThrow().list();
+        ListColumns kept = JobFolder.at(job)
+                .job()
+                .job()
+                .orElseThrow()
+                .plant("Quarry Road")
+                .orElseThrow()
+                .list();
         assertThat(kept)
                 .isEqualTo(new ListColumns(
                         "Ticket No",
@@ -116,7 +137,9 @@ class PlantListCommandTest {
 
         assertThat(said.exit()).isZero();
         assertThat(said.err()).isEmpty();
-        assertThat(said.out()).contains("line 6 on disk").contains("2 matched, 1 missing here, 0 missing there, 1 different");
+        assertThat(said.out())
+                .contains("line 6 on disk")
+                .contains("2 matched, 1 missing here, 0 missing there, 1 different");
         assertThat(Files.list(job.resolve("plant"))).hasSize(2);
     }
 
@@ -127,7 +150,8 @@ class PlantListCommandTest {
 
         brought(COLUMNS);
 
-        assertThat(Files.readAllLines(job.resolve("diary/2026-06-03-day.paver.jsonl"))).startsWith(before.toArray(new String[0]));
+        assertThat(Files.readAllLines(job.resolve("diary/2026-06-03-day.paver.jsonl")))
+                .startsWith(before.toArray(new String[0]));
         assertThat(tons()).isEqualByComparingTo(tons);
     }
 
@@ -173,8 +197,10 @@ class PlantListCommandTest {
                     assertThat(s.exit()).isEqualTo(3);
                     assertThat(s.err()).contains("none.csv");
                 });
-        assertThat(brought("--plant", "River").err()).contains("--plant River is not in the job; right would be one of Quarry Road");
-        assertThat(brought("--book", "plant").err()).contains("the shift has no book plant; right would be one of paver");
+        assertThat(brought("--plant", "River").err())
+                .contains("--plant River is not in the job; right would be one of Quarry Road");
+        assertThat(brought("--book", "plant").err())
+                .contains("the shift has no book plant; right would be one of paver");
         assertThat(brought("--weights", "stone").err()).contains("right would be one of tons, lb, tonnes, kg");
         String[] other = COLUMNS.clone();
         other[1] = "Load";

@@ -22,14 +22,14 @@ class DayPageTest {
     void thePageOfASmallShift() {
         assertThat(DayPage.text(Sample.paper())).isEqualTo("""
                 Juniper Flat overlay                                              2026-06-03-day
-                job test-job; contract C-104; owner County of Juniper; contractor Bracken Paving
-                kept by RK; books paver
+                contract C-104; owner County of Juniper; contractor Bracken Paving
+                job test-job; kept by RK; books paver
                 job revision 2; limit sheet practice d26f2c13                    page revision 2
                 ================================================================================
 
                 NEEDS A DECISION FROM YOU
                  figures not agreed by J. Alder: 0.50 of the last ticket
-                 1 line not read, in no total; see the last part
+                 1 line not read, in no total; see CORRECTIONS
                  missing 08:30 ticket 106 (paver/10): no temperature at the paver; first 5 loads
                    of a mix (the job's checks)
 
@@ -45,7 +45,6 @@ class DayPageTest {
                  theirs, J. Alder      5      102.20
                  difference            0       -0.50
                  agreed: no; 0.50 of the last ticket
-                 controlling item 401-1; day charged: yes
 
                 LOADS AND TONS, T
                  mix       loads  received  placed  for pay  first   last  T/h
@@ -56,61 +55,32 @@ class DayPageTest {
                    to foreman
                  08:24 ticket 105 void at plant, net 19.00 T
                  09:00 waste of the shift 0.50 T; cleanup
-
                  for pay as kept here, T  previous  this shift  to date
                  401-1                        0.00       75.70    75.70
                  the pay office decides; previous: 0 closed shifts
 
-                SPREAD RATE
-                 pull      laid T   ft  yd²  lb/yd²  target     %  worth in
-                 A lift 2   72.20  500  667   216.6   220.0  98.5      1.97
-                 B lift 2    4.00   40   53   150.0   220.0  68.2      1.36
-                 A lift 2: 12+00 to 17+00
-                 B lift 2: 12+00 to 12+40
-                 an average over the area, judged against no lift limit
+                SPREAD RATE, averages over the area, judged against no lift limit
+                 pull                     laid T   ft  yd²  lb/yd²     of     %    in
+                 A lift 2 12+00 to 17+00   72.20  500  667   216.6  220.0  98.5  1.97
+                 B lift 2 12+00 to 12+40    4.00   40   53   150.0  220.0  68.2  1.36
 
                 TACK
                  on                shots   gal  at 60 °F  yd²  gal/yd² applied  residual
                  CSS-1h on milled      1  40.0      39.2  667            0.059     0.034
 
-                ROAD BY PULL AND STATION
-                 A lift 2 > =====
-                 B lift 2 > -
-                            -----
-                          12+00
-                 = paved on tack   - paved, no tack noted   a column is 100 ft
-
-                test-job 2026-06-03-day  revision 2  seal 3f0c 9a7b e21d 4458        page 1 of 2
                 MIX TEMPERATURES, °F
                  mix                               readings  least   mean  most
                  12.5-70A at the paver                    3    264  279.3   290
                  12.5-70A not placed at the paver         1    231  231.0   231
 
-                 at the paver, each placed load; the line is the least, # is outside
-                  290|.                                                                        .
-                     |
-                     |
-                  270|--------------------------------------------------------------------------
-                  264|                                    #
-                      08:00             08:05             08:10             08:15
+                WEATHER AND SURFACE: air 58 °F in 1 reading; humidity 61 % in 1 reading; wind 6
+                  mph in 1 reading; surface about to be paved 71 °F in 1 reading; sky clear;
+                  precipitation none; road dry
+                CHECKS DUE AND DONE: NOT ALL DONE: temperature 3 of 4, tack sample 0 of 1; as
+                  asked: surface temperature 1, weather 1
+                SAID AND SEEN: 2 entries, told further behind
 
-                WEATHER AND SURFACE
-                 air 58 °F in 1 reading; humidity 61 % in 1 reading; wind 6 mph in 1 reading;
-                   surface about to be paved 71 °F in 1 reading; sky clear; precipitation none;
-                   road dry
-
-                CHECKS DUE AND DONE
-                 check                done  asked          next
-                 temperature             3      4  shift closed
-                 surface temperature     1      1  shift closed
-                 weather                 1      1  shift closed
-                 spread rate             0      0  shift closed
-                 tack sample             0      1  shift closed
-
-                SAID AND SEEN
-                 09:05 instruction: leave the casting at 14+20 free; from R. Kell; answer: done
-                 14:20 mat at the north end 138 when opened; mat 138 °F
-
+                test-job 2026-06-03-day  revision 2  seal 3f0c 9a7b e21d 4458        page 1 of 2
                 CORRECTIONS, LATE LINES, LINES NOT COUNTED
                  RK 2026-06-03 09:08 struck paver/15 (other job's load): ticket 107 T121 21.00 T
                  RK 2026-06-03 09:09 amended paver/10 net_ston: was 18.00, now 18.20 (read off
@@ -120,18 +90,41 @@ class DayPageTest {
                  2 entries keyed from notes, not as it happened
                  not read: paver line 18: the line ends in the middle of a word
 
+                AT THE CLOSE: controlling item 401-1; day charged: yes
+
                 --------------------------------------------------------------------------------
+                This is not a safety plan. Limits come from the sheet chosen for the job; the
+                  contract documents, the engineer, local codes and licensed practice govern.
+                seal paver 3f0c 9a7b e21d 4458 19 lines
+
+                SAID AND SEEN
+                 09:05 instruction: leave the casting at 14+20 free; from R. Kell; answer: done
+                 14:20 mat at the north end 138 when opened; mat 138 °F
+
+                AT THE PAVER, each placed load; the line is the least, # is outside
+                  290|.                                                                        .
+                     |
+                     |
+                  270|--------------------------------------------------------------------------
+                  264|                                    #
+                      08:00             08:05             08:10             08:15
+
+                ROAD BY PULL AND STATION
+                 A lift 2 > =====
+                 B lift 2 > -
+                            -----
+                          12+00
+                 = paved on tack   - paved, no tack noted   a column is 100 ft
+
                 Tickets only from a stopped truck, seen by its driver; people on foot stay clear
                   of what backs up (NIOSH in-house fatality reports 2002-06, 2005-10, 2007-02).
                 Hot mix and hot tack burn: running water at once for 20 minutes or more, nothing
                   pulled off the skin, medical care (Cornell Local Roads Program, burns).
-                This is not a safety plan. Limits come from the sheet chosen for the job; the
-                  contract documents, the engineer, local codes and licensed practice govern.
+
                 practice: common practice in asphalt paving; no document stands behind it.
                 The contract and its own documents govern; use this sheet where the contract
                   names no figures.
                 Temperatures are in degrees F, thicknesses in inches, as they are commonly said.
-                seal paver 3f0c 9a7b e21d 4458 19 lines
 
                 test-job 2026-06-03-day  revision 2  seal 3f0c 9a7b e21d 4458        page 2 of 2
                 """);
@@ -142,8 +135,8 @@ class DayPageTest {
     void aMetricShiftIsToldInMetricUnits() {
         assertThat(DayPage.text(Sample.paper(Sample.metric(), Jobs.metric())))
                 .contains("""
-                         pull      laid t      m   m²  kg/m²  target      %  worth mm
-                         A lift 1   43.50  100.0  350  124.3   120.0  103.6        52
+                         pull                     laid t      m   m²  kg/m²     of      %  mm
+                         A lift 1 1+000 to 1+100   43.50  100.0  350  124.3  120.0  103.6  52
                         """, "MIX TEMPERATURES, °C", "L/m² applied")
                 .doesNotContain(" T\n", "°F at", "yd²");
     }
@@ -152,7 +145,7 @@ class DayPageTest {
     void aShiftWithoutAnEntryHasAPageToo() {
         assertThat(DayPage.text(Sample.paper(Sample.empty(), Jobs.us())))
                 .contains(
-                        "kept by nobody; books none",
+                        "; kept by nobody; books none",
                         "the shift is not closed",
                         " no load\n",
                         "no seal: no book of this shift is closed");
@@ -161,7 +154,7 @@ class DayPageTest {
     @Test
     void aDayWithoutWorkSaysWhyAtTheTop() {
         String page = DayPage.text(Sample.paper(Sample.noWork(), Jobs.us()));
-        assertThat(page.lines().toList().get(5)).isEqualTo("no work: rain; said by R. Kell");
+        assertThat(page.lines().toList()).contains("no work: rain; said by R. Kell");
         assertThat(page).doesNotContain("CHECKS DUE AND DONE");
     }
 
@@ -176,7 +169,7 @@ class DayPageTest {
                 .key(Kind.REVIEW, null, "says", "seen");
         String page = DayPage.text(Sample.paper(shift, Jobs.us()));
         assertThat(page)
-                .contains("\nkept by RK, JF; books paver\n")
+                .contains("\njob test-job; kept by RK, JF; books paver\n")
                 .contains(" 11:00 handed over to JF; pull B to 15+00\n")
                 .contains("review SV ");
     }
@@ -212,7 +205,7 @@ class DayPageTest {
                 .key(Kind.TACK, "07:30", "product", "CSS-1h", "face", "longitudinal-joint", "pull", "A");
         DayPaper paper = Sample.paper(shift, Jobs.us());
         assertThat(DayPage.text(paper).replaceAll("\\s+", " "))
-                .contains(" CSS-1h on longitudinal joint 1 - - - - - WEATHER")
+                .contains(" TACK shots of contact faces: CSS-1h on longitudinal joint 1 WEATHER")
                 .doesNotContain("CSS-1h on longitudinal joint as measured");
         assertThat(paper.totals().figure("tack-shots.CSS-1h on longitudinal joint"))
                 .isPresent();
@@ -238,7 +231,7 @@ class DayPageTest {
                         "at60",
                         "yes");
         assertThat(DayPage.text(Sample.paper(shift, Jobs.us())).replaceAll("\\s+", " "))
-                .contains(" CSS-1h on longitudinal joint 1 5.0 5.0 - - - WEATHER")
+                .contains(" TACK shots of contact faces: CSS-1h on longitudinal joint 1, 5.0 gal WEATHER")
                 .doesNotContain("width not noted");
     }
 

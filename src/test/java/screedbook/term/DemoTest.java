@@ -37,7 +37,8 @@ class DemoTest {
         ShiftFile file = Shelf.at(copy).shift(ShiftId.of(shift), now);
         assertThat(file.day().standing(Ticket.class)).hasSize(12);
         assertThat(file.findings())
-                .as("that it follows the demo's other shifts late and on their ground is answered, and nothing else is found")
+                .as(
+                        "that it follows the demo's other shifts late and on their ground is answered, and nothing else is found")
                 .allSatisfy(f -> assertThat(f.rule()).isIn("days-without-shift", "paved-before"))
                 .allSatisfy(f -> assertThat(f.answered()).isTrue());
         assertThat(file.day().standing(Ticket.class))
