@@ -66,7 +66,8 @@ public final class DayPage {
     }
 
     private void answered() {
-        int found = new Decisions(paper, entries, new Leaf(Leaf.PAPER)).answered().size();
+        int found =
+                new Decisions(paper, entries, new Leaf(Leaf.PAPER)).answered().size();
         room(
                 "ALSO FOUND, AND ANSWERED: " + Leaf.many(found, "finding") + ", told further behind",
                 leaf -> new Decisions(paper, entries, leaf).others());
