@@ -111,7 +111,11 @@ final class Pictured {
 
     /** Mix temperatures at the paver along the shift. */
     List<String> paver(int width, int height) {
-        return once("paver", width, height, () -> HeatStrip.of(heat.get(1).dots(), heat.get(1).low(), width, height));
+        return once(
+                "paver",
+                width,
+                height,
+                () -> HeatStrip.of(heat.get(1).dots(), heat.get(1).low(), width, height));
     }
 
     /** Temperatures at the plant, at the paver and of the mat under each other. */

@@ -101,7 +101,8 @@ class DayPageTest {
                  09:05 instruction: leave the casting at 14+20 free; from R. Kell; answer: done
                  14:20 mat at the north end 138 when opened; mat 138 °F
 
-                AT THE PAVER, each placed load; the line is the least, # is outside
+                TEMPERATURES ALONG THE SHIFT
+                 at the paver, each placed load; the line is the least, # is outside
                   290|.                                                                        .
                      |
                      |

@@ -235,12 +235,10 @@ class HandsTest {
         Hands hands = new Hands(folder, "paver", "screedbook", Clock.fixed(now.toInstant(), now.getOffset()));
         List<Msg> told = Collections.synchronizedList(new ArrayList<>());
         Closing closing = closing();
-        Closing last = new Closing(
-                closing.theirs(), null, null, screedbook.entry.YesNo.YES, null, null, null, null);
+        Closing last = new Closing(closing.theirs(), null, null, screedbook.entry.YesNo.YES, null, null, null, null);
         hands.carryOut(new Effect.Open(SHIFT, "AB", true), told::add);
         hands.carryOut(new Effect.Write(List.of(load(now))), told::add);
-        hands.carryOut(
-                new Effect.Write(List.of(new Unwritten(now, "AB", Source.LIVE, last, Aside.NONE))), told::add);
+        hands.carryOut(new Effect.Write(List.of(new Unwritten(now, "AB", Source.LIVE, last, Aside.NONE))), told::add);
         hands.goodbye();
 
         List<Standing<?>> all = Shelf.at(folder).shift(SHIFT).day().all();
@@ -248,7 +246,8 @@ class HandsTest {
         assertThat(all.get(all.size() - 2).entry()).isInstanceOf(Draw.class);
         Draw seed = (Draw) all.get(all.size() - 2).entry();
         assertThat(seed.step()).isEqualTo(Draw.Step.CLOSED);
-        Draw begun = Shelf.at(folder).shift(SHIFT).day().standing(Draw.class).get(0).entry();
+        Draw begun =
+                Shelf.at(folder).shift(SHIFT).day().standing(Draw.class).get(0).entry();
         assertThat(RandomNumber.sha256(seed.seed())).isEqualTo(begun.begun().seedSha256());
         assertThat(Shelf.at(folder).shift(SHIFT).totals().figure("redrawn.12.5-70A.1"))
                 .hasValueSatisfying(f -> assertThat(f.text()).endsWith("as the seed gives them"));
