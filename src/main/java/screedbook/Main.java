@@ -13,7 +13,6 @@ public final class Main {
             "plan",
             "day",
             "findings",
-            "plant-list",
             "verify",
             "carry",
             "key",

@@ -196,4 +196,15 @@ public final class Samples {
                 .forEach(all::add);
         return all;
     }
+
+    /** Two are the same when they hold the same samples, with all that was told of each. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Samples s && taken.equals(s.taken) && again.equals(s.again);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * taken.hashCode() + again.hashCode();
+    }
 }
