@@ -21,15 +21,18 @@ final class Belonging {
     private final Job job;
     private final SoFar soFar;
     private final Filling filling;
+    private final Filling earlier;
 
     Belonging(Job job, SoFar soFar, Filling filling) {
+        this.earlier = Filling.earlier(job, soFar.before());
         this.job = job;
         this.soFar = soFar;
         this.filling = filling;
     }
 
     Optional<Filling.Where> of(Standing<?> each) {
-        return of(each.entry(), each.line().shift());
+        ShiftId shift = each.line().shift();
+        return soFar.here(each) ? of(each.entry(), shift) : earlier.placed(each, () -> of(each.entry(), shift));
     }
 
     /** Also of an entry that is not written yet. */

@@ -3,11 +3,13 @@ package screedbook.tally;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import screedbook.calc.MatDensity;
 import screedbook.calc.PercentWithin;
@@ -31,7 +33,7 @@ public final class Densities {
     private final Job job;
     private final SoFar soFar;
     private final Belonging belonging;
-    private final List<Standing<Result>> results;
+    private final Map<String, List<Standing<Result>>> results;
     private final Gmms gmms;
     private final Unit unit;
     private final List<Density> all;
@@ -59,18 +61,22 @@ public final class Densities {
         }
     }
 
-    Densities(Job job, SoFar soFar, Belonging belonging, List<Standing<Result>> results) {
+    Densities(Job job, SoFar soFar, Belonging belonging, Filling filling, Map<String, List<Standing<Result>>> results) {
         this.job = job;
         this.soFar = soFar;
         this.belonging = belonging;
         this.results = results;
-        this.gmms = new Gmms(job, soFar, results);
+        this.gmms = new Gmms(
+                job, soFar, results.values().stream().flatMap(List::stream).toList());
         this.unit = Measure.UNIT_WEIGHT.unit(job.system());
+        Set<String> lots = lots(filling);
         Map<String, List<Density>> roots = new LinkedHashMap<>();
-        soFar.all(Core.class)
+        soFar.all(Core.class).stream()
+                .filter(c -> asked(c, lots))
                 .forEach(c -> cores(c).forEach(d ->
                         roots.computeIfAbsent(root(c), r -> new ArrayList<>()).add(d)));
-        soFar.all(Gauge.class)
+        soFar.all(Gauge.class).stream()
+                .filter(g -> asked(g, lots))
                 .forEach(g ->
                         roots.computeIfAbsent(root(g), r -> new ArrayList<>()).add(reading(g)));
         this.all = roots.values().stream()
@@ -78,7 +84,51 @@ public final class Densities {
                 .toList();
     }
 
-    /** Every density, those that do not count or could not be worked out among them. */
+    /** The lots of which this shift tells: it placed some of them, or tested, cut or found something of them. */
+    private Set<String> lots(Filling filling) {
+        Set<String> lots = new HashSet<>();
+        filling.lots(soFar.day().shift()).forEach(l -> lots.add(l.name()));
+        Stream.concat(soFar.all(Core.class).stream(), soFar.all(Gauge.class).stream())
+                .filter(this::now)
+                .flatMap(s -> belonging.of(s).stream())
+                .forEach(w -> lots.add(Lot.name(w.mix(), w.lot())));
+        return lots;
+    }
+
+    private boolean asked(Standing<?> each, Set<String> lots) {
+        return now(each)
+                || belonging
+                        .of(each)
+                        .filter(w -> lots.contains(Lot.name(w.mix(), w.lot())))
+                        .isPresent();
+    }
+
+    /** Whether it is of this shift, or this shift tells something of it. */
+    private boolean now(Standing<?> each) {
+        return soFar.here(each)
+                || each.entry() instanceof Core c
+                        && told(c, Result.class::isInstance).anyMatch(soFar::here);
+    }
+
+    private Stream<Standing<Result>> told(Core core, java.util.function.Predicate<Result> which) {
+        return names(core).stream()
+                .flatMap(n -> results.getOrDefault(n, List.of()).stream())
+                .filter(r -> which.test(r.entry()));
+    }
+
+    /** Whether the density of a core is known, from it or from a laboratory. */
+    boolean told(Core core) {
+        return core.measured().gmb() != null
+                || core.measured().density() != null
+                || told(
+                                core,
+                                r -> r.found() != null
+                                        && (r.what() == Result.What.GMB || r.what() == Result.What.DENSITY))
+                        .findAny()
+                        .isPresent();
+    }
+
+    /** Every density of this shift and of the lots of which it tells, those that do not count among them. */
     public List<Density> all() {
         return all;
     }
@@ -157,11 +207,8 @@ public final class Densities {
         } else if (c.measured().density() != null) {
             found.add(core(core, core, mix, where, told(core, core, c.measured().density())));
         }
-        for (Standing<Result> each : results) {
+        for (Standing<Result> each : told(c, r -> r.found() != null).toList()) {
             Result r = each.entry();
-            if (r.sample() == null || !names.contains(r.sample()) || r.found() == null) {
-                continue;
-            }
             if (r.what() == Result.What.GMB) {
                 found.add(core(core, each, mix, where, gravity(core, each, r.found(), gmm)));
             } else if (r.what() == Result.What.DENSITY) {
@@ -267,6 +314,7 @@ public final class Densities {
     private static List<String> names(Core c) {
         return Stream.of(c.cut().core(), c.keeping().sample())
                 .filter(Objects::nonNull)
+                .distinct()
                 .toList();
     }
 
@@ -371,9 +419,9 @@ public final class Densities {
     }
 
     private Optional<BigDecimal> gmb(String core) {
-        Optional<BigDecimal> told = results.stream()
+        Optional<BigDecimal> told = results.getOrDefault(core, List.of()).stream()
                 .map(Standing::entry)
-                .filter(r -> core.equals(r.sample()) && r.what() == Result.What.GMB && r.found() != null)
+                .filter(r -> r.what() == Result.What.GMB && r.found() != null)
                 .map(Result::found)
                 .findFirst();
         return told.or(() -> soFar.all(Core.class).stream()

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -13,6 +14,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import screedbook.entry.Day;
 import screedbook.entry.Draw;
 import screedbook.entry.Ref;
@@ -39,7 +43,18 @@ public final class Filling {
     private final Map<Where, BigDecimal> sizes = new LinkedHashMap<>();
     private final Map<ShiftId, List<At>> shifts = new LinkedHashMap<>();
     private final Set<Where> full = new HashSet<>();
-    private final List<Lot> lots = new ArrayList<>();
+    private final Set<Where> owned = new HashSet<>();
+    private final Map<Standing<?>, Optional<Where>> placed = Collections.synchronizedMap(new IdentityHashMap<>());
+    private Map<String, Set<Integer>> closedOut = Map.of();
+
+    /** What the same earlier shifts came to when they were last asked for: a line that is keyed changes nothing in them. */
+    private static volatile Earlier known;
+
+    private record Earlier(ToDate before, Job job, Filling filling) {
+        boolean same(ToDate other, Job by) {
+            return before == other && (job == by || job.equals(by));
+        }
+    }
 
     /** A sublot of a lot of a mix. */
     public record Where(String mix, int lot, int sublot) {
@@ -56,45 +71,61 @@ public final class Filling {
         this.road = Road.of(job);
     }
 
-    /** The lots of all shifts up to a day, as they stand after it; none where the job cuts none. */
-    public static Filling of(Day day, Job job, ToDate before) {
-        return of(
-                Laid.of(
-                        day.shift(),
-                        Loads.of(day, Measure.LOAD.unit(job.system())).loads()),
-                day,
-                job,
-                before);
+    private Filling(Filling earlier) {
+        this(earlier.job);
+        earlier.lottings.forEach((mix, lotting) -> lottings.put(mix, lotting.copy()));
+        pieces.putAll(earlier.pieces);
+        sizes.putAll(earlier.sizes);
+        shifts.putAll(earlier.shifts);
+        full.addAll(earlier.full);
     }
 
-    static Filling of(List<Laid> now, Day day, Job job, ToDate before) {
-        Filling filling = new Filling(job);
+    /** The lots of all shifts up to a day, as they stand after it; none where the job cuts none. */
+    public static Filling of(Day day, Job job, ToDate before) {
+        Filling filling = new Filling(earlier(job, before));
         if (Lotting.of(job).isEmpty()) {
             return filling;
         }
-        shifts(before.laid()).forEach((shift, laid) -> {
-            laid.forEach(filling::add);
-            filling.night(closedOut(before.told(), shift));
-        });
-        now.forEach(filling::add);
-        Map<String, Set<Integer>> closedOut = closedOut(day.all(), day.shift());
+        Loads loads = Loads.of(day, filling.unit);
+        Laid.of(day.shift(), loads.loads()).forEach(filling::add);
+        filling.closedOut = closedOut(day.all(), day.shift());
         if (day.closed()) {
-            filling.night(closedOut);
+            filling.night(filling.closedOut);
         }
-        filling.build(closedOut);
+        return filling;
+    }
+
+    /** The lots as the shifts before one left them. */
+    static Filling earlier(Job job, ToDate before) {
+        Earlier last = known;
+        if (last != null && last.same(before, job)) {
+            return last.filling();
+        }
+        Filling filling = new Filling(job);
+        if (Lotting.of(job).isPresent()) {
+            shifts(before.laid()).forEach((shift, laid) -> {
+                laid.forEach(filling::add);
+                filling.night(closedOut(before.told(), shift));
+            });
+        }
+        known = new Earlier(before, job, filling);
         return filling;
     }
 
     /** Where the next ton of a mix comes to lie by what earlier shifts placed; empty where the job cuts no lots. */
-    static Optional<Lotting> earlier(Job job, ToDate before, String mix) {
-        Optional<Lotting> lotting = Lotting.of(job);
-        lotting.ifPresent(l -> shifts(before.laid()).forEach((shift, laid) -> {
-            laid.stream()
-                    .filter(each -> each.mix().equals(mix))
-                    .forEach(each -> l.add(each.placed().value()));
-            l.night(closedOut(before.told(), shift).getOrDefault(mix, Set.of()));
-        }));
-        return lotting;
+    static Optional<Lotting> next(Job job, ToDate before, String mix) {
+        Lotting lotting = earlier(job, before).lottings.get(mix);
+        return lotting == null ? Lotting.of(job) : Optional.of(lotting.copy());
+    }
+
+    /** The sublot of an entry of an earlier shift, which is looked for once. */
+    Optional<Where> placed(Standing<?> each, Supplier<Optional<Where>> looked) {
+        Optional<Where> found = placed.get(each);
+        if (found == null) {
+            found = looked.get();
+            placed.put(each, found);
+        }
+        return found;
     }
 
     private static Map<ShiftId, List<Laid>> shifts(List<Laid> laid) {
@@ -151,28 +182,11 @@ public final class Filling {
 
     private void piece(Where where, Laid load, BigDecimal tons) {
         Lot.Piece piece = new Lot.Piece(load, new Amount(tons, unit));
-        pieces.computeIfAbsent(where, w -> new ArrayList<>()).add(piece);
+        if (owned.add(where)) {
+            pieces.put(where, new ArrayList<>(pieces.getOrDefault(where, List.of())));
+        }
+        pieces.get(where).add(piece);
         shifts.computeIfAbsent(load.shift(), s -> new ArrayList<>()).add(new At(where, piece));
-    }
-
-    private void build(Map<String, Set<Integer>> closedOut) {
-        Map<String, Map<Integer, List<Lot.Sublot>>> found = new TreeMap<>();
-        pieces.keySet().stream()
-                .sorted(Comparator.comparing(Where::mix)
-                        .thenComparing(Where::lot)
-                        .thenComparing(Where::sublot))
-                .forEach(w -> found.computeIfAbsent(w.mix(), m -> new TreeMap<>())
-                        .computeIfAbsent(w.lot(), l -> new ArrayList<>())
-                        .add(sublot(w)));
-        found.forEach((mix, byNumber) -> byNumber.forEach((number, sublots) -> {
-            int now = lottings.get(mix).lot();
-            boolean over = number < now || closedOut.getOrDefault(mix, Set.of()).contains(number);
-            boolean filled = full.stream()
-                    .filter(w -> w.mix().equals(mix) && w.lot() == number)
-                    .map(Where::sublot)
-                    .anyMatch(s -> s == lastSublot());
-            lots.add(new Lot(mix, number, lotSize(), List.copyOf(sublots), filled, over));
-        }));
     }
 
     private Lot.Sublot sublot(Where where) {
@@ -187,13 +201,22 @@ public final class Filling {
         return (cut.lot() == null ? cut.sublot() : cut.lot()).to(unit);
     }
 
-    private int lastSublot() {
-        return Lotting.of(job).orElseThrow().sublots();
-    }
-
     /** Every lot that has a ton, by mix and number. */
     public List<Lot> lots() {
-        return List.copyOf(lots);
+        return lots(pieces.keySet().stream());
+    }
+
+    /** The lots to which a shift added. */
+    public List<Lot> lots(ShiftId shift) {
+        return lots(shifts.getOrDefault(shift, List.of()).stream().map(At::where));
+    }
+
+    private List<Lot> lots(Stream<Where> wheres) {
+        return wheres.map(w -> new Where(w.mix(), w.lot(), 0))
+                .distinct()
+                .sorted(Comparator.comparing(Where::mix).thenComparing(Where::lot))
+                .flatMap(w -> lot(w.mix(), w.lot()).stream())
+                .toList();
     }
 
     /** Whether no ton comes to a lot any more. */
@@ -208,9 +231,21 @@ public final class Filling {
     }
 
     public Optional<Lot> lot(String mix, int number) {
-        return lots.stream()
-                .filter(l -> l.number() == number && (mix == null || l.mix().equals(mix)))
-                .findFirst();
+        Lotting lotting = lottings.get(mix);
+        if (lotting == null) {
+            return Optional.empty();
+        }
+        List<Lot.Sublot> sublots = IntStream.rangeClosed(1, lotting.sublots())
+                .mapToObj(n -> new Where(mix, number, n))
+                .filter(pieces::containsKey)
+                .map(this::sublot)
+                .toList();
+        boolean over =
+                number < lotting.lot() || closedOut.getOrDefault(mix, Set.of()).contains(number);
+        boolean filled = full.contains(new Where(mix, number, lotting.sublots()));
+        return sublots.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Lot(mix, number, lotSize(), sublots, filled, over));
     }
 
     public Optional<Lot.Sublot> sublot(String mix, int lot, int sublot) {

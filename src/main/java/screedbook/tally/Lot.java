@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import screedbook.entry.ShiftId;
 import screedbook.entry.Station;
 import screedbook.unit.Amount;
 
@@ -59,12 +58,11 @@ public record Lot(String mix, int number, Amount size, List<Sublot> sublots, boo
 
     /** {@code lot 2 of 12.5-70A}. */
     public String name() {
-        return "lot " + number + " of " + mix;
+        return name(mix, number);
     }
 
-    /** Whether a shift placed some of it. */
-    public boolean in(ShiftId shift) {
-        return pieces().stream().anyMatch(p -> p.load().shift().equals(shift));
+    static String name(String mix, int number) {
+        return "lot " + number + " of " + mix;
     }
 
     private static Amount sum(List<Piece> pieces) {

@@ -2,10 +2,14 @@ package screedbook.tally;
 
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import screedbook.calc.MatDensity;
 import screedbook.calc.PercentWithin;
@@ -54,30 +58,32 @@ final class LotSections {
         Figures figures = new Figures();
         boolean told = job.lots() != null && (job.lots().randomBy() != null || !samples.nothing());
         if (told) {
-            Set<String> touched = touched();
-            samples.filling().lots().stream()
-                    .filter(l -> l.in(day.shift()) || touched.contains(l.name()))
+            Map<String, Filling.Where> touched = touched();
+            Map<String, Lot> lots = new TreeMap<>();
+            samples.filling().lots(day.shift()).forEach(l -> lots.put(l.name(), l));
+            touched.values().stream()
+                    .flatMap(w -> samples.filling().lot(w.mix(), w.lot()).stream())
+                    .forEach(l -> lots.put(l.name(), l));
+            lots.values().stream()
+                    .sorted(Comparator.comparing(Lot::mix).thenComparing(Lot::number))
                     .forEach(l -> lot(figures, l));
         }
         return figures.section("lots", "Lots");
     }
 
     /** The lots of which something was sampled, cut or found in this shift. */
-    private Set<String> touched() {
-        Set<String> names = new LinkedHashSet<>();
-        samples.all().stream()
-                .filter(t -> here(t.sample()) || t.results().stream().anyMatch(this::here))
-                .flatMap(t -> t.where().stream())
-                .forEach(w -> names.add(name(w)));
-        samples.densities().all().stream()
-                .filter(d -> here(d.of()) || here(d.from()))
-                .flatMap(d -> d.where().stream())
-                .forEach(w -> names.add(name(w)));
-        return names;
-    }
-
-    private static String name(Filling.Where where) {
-        return "lot " + where.lot() + " of " + where.mix();
+    private Map<String, Filling.Where> touched() {
+        Map<String, Filling.Where> lots = new HashMap<>();
+        Stream.concat(
+                        samples.all().stream()
+                                .filter(t ->
+                                        here(t.sample()) || t.results().stream().anyMatch(this::here))
+                                .flatMap(t -> t.where().stream()),
+                        samples.densities().all().stream()
+                                .filter(d -> here(d.of()) || here(d.from()))
+                                .flatMap(d -> d.where().stream()))
+                .forEach(w -> lots.put(Lot.name(w.mix(), w.lot()), w));
+        return lots;
     }
 
     private void lot(Figures figures, Lot lot) {
@@ -153,9 +159,9 @@ final class LotSections {
                 one(figures, each, used);
             }
         }
-        Set<String> touched = touched();
+        Map<String, Filling.Where> touched = touched();
         samples.densities().lots().stream()
-                .filter(l -> touched.contains(name(new Filling.Where(l.mix(), l.lot(), 0))))
+                .filter(l -> touched.containsKey(Lot.name(l.mix(), l.lot())))
                 .forEach(l -> mean(figures, l));
         samples.densities().pairs().forEach(p -> pairs(figures, p));
         return figures.section("density", "Density");

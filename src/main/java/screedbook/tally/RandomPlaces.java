@@ -104,7 +104,7 @@ public final class RandomPlaces {
     }
 
     private Lotting earlier(String mix) {
-        return Filling.earlier(job, before, mix).orElseThrow();
+        return Filling.next(job, before, mix).orElseThrow();
     }
 
     private void reach(String mix, RandomPlace.Piece piece) {

@@ -1,10 +1,12 @@
 package screedbook.tally;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import screedbook.entry.Core;
 import screedbook.entry.Custody;
 import screedbook.entry.Day;
@@ -15,6 +17,7 @@ import screedbook.entry.Note;
 import screedbook.entry.Result;
 import screedbook.entry.Sample;
 import screedbook.entry.Standing;
+import screedbook.entry.YesNo;
 import screedbook.job.Job;
 
 /** Everything that was sampled over all shifts up to this one, with what it stands for. */
@@ -24,23 +27,26 @@ public final class Samples {
     private final Belonging belonging;
     private final Densities densities;
     private final Map<String, Taken> taken = new LinkedHashMap<>();
+    private final List<Standing<Core>> cores;
+    private final Map<String, List<Standing<Result>>> results;
     private final List<Standing<Sample>> again = new ArrayList<>();
 
     private Samples(Day day, Job job, ToDate before) {
         this.soFar = new SoFar(day, before);
         this.filling = Filling.of(day, job, before);
         this.belonging = new Belonging(job, soFar, filling);
-        List<Standing<Custody>> hands = soFar.all(Custody.class);
-        List<Standing<Result>> results = soFar.all(Result.class);
+        Map<String, List<Standing<Custody>>> hands = by(soFar.all(Custody.class), Custody::sample);
+        this.results = by(soFar.all(Result.class), Result::sample);
+        this.cores = soFar.all(Core.class);
         for (Standing<Sample> each : soFar.all(Sample.class)) {
             String number = each.entry().what().sample();
             if (number != null && taken.containsKey(number)) {
                 again.add(each);
             } else if (number != null) {
-                taken.put(number, taken(each, number, hands, results));
+                taken.put(number, taken(each, number, hands.getOrDefault(number, List.of())));
             }
         }
-        this.densities = new Densities(job, soFar, belonging, results);
+        this.densities = new Densities(job, soFar, belonging, filling, results);
     }
 
     /** The samples, cores and readings of all shifts up to a day. */
@@ -48,16 +54,24 @@ public final class Samples {
         return new Samples(day, job, before);
     }
 
-    private Taken taken(
-            Standing<Sample> sample, String number, List<Standing<Custody>> hands, List<Standing<Result>> results) {
-        List<Standing<Result>> told =
-                results.stream().filter(r -> number.equals(r.entry().sample())).toList();
+    private static <E extends Entry> Map<String, List<Standing<E>>> by(
+            List<Standing<E>> entries, Function<E, String> number) {
+        Map<String, List<Standing<E>>> found = new HashMap<>();
+        for (Standing<E> each : entries) {
+            found.computeIfAbsent(number.apply(each.entry()), n -> new ArrayList<>())
+                    .add(each);
+        }
+        return found;
+    }
+
+    private Taken taken(Standing<Sample> sample, String number, List<Standing<Custody>> hands) {
+        List<Standing<Result>> told = results.getOrDefault(number, List.of());
         return new Taken(
                 number,
                 sample,
-                hands.stream().filter(h -> number.equals(h.entry().sample())).toList(),
-                told,
-                told.stream().noneMatch(r -> r.entry().closes() != screedbook.entry.YesNo.NO),
+                List.copyOf(hands),
+                List.copyOf(told),
+                told.stream().noneMatch(r -> r.entry().closes() != YesNo.NO),
                 belonging.of(sample));
     }
 
@@ -87,17 +101,13 @@ public final class Samples {
 
     /** Cores of which no density is known yet. */
     public List<Standing<Core>> openCores() {
-        return soFar.all(Core.class).stream()
-                .filter(c ->
-                        densities.all().stream().noneMatch(d -> d.of().line().equals(c.line())))
-                .toList();
+        return cores.stream().filter(c -> !densities.told(c.entry())).toList();
     }
 
     /** Whether a number is that of a sample or a core. */
     public boolean known(String number) {
         return taken.containsKey(number)
-                || soFar.all(Core.class).stream()
-                        .anyMatch(c -> number.equals(c.entry().cut().core()));
+                || cores.stream().anyMatch(c -> number.equals(c.entry().cut().core()));
     }
 
     public Densities densities() {
@@ -189,10 +199,10 @@ public final class Samples {
     private List<Standing<?>> sampled() {
         List<Standing<?>> all = new ArrayList<>(soFar.day().standing(Sample.class));
         soFar.day().standing(Core.class).stream()
-                .filter(c -> c.entry().spot().atRandom() == screedbook.entry.YesNo.YES)
+                .filter(c -> c.entry().spot().atRandom() == YesNo.YES)
                 .forEach(all::add);
         soFar.day().standing(Gauge.class).stream()
-                .filter(g -> g.entry().spot().atRandom() == screedbook.entry.YesNo.YES)
+                .filter(g -> g.entry().spot().atRandom() == YesNo.YES)
                 .forEach(all::add);
         return all;
     }
