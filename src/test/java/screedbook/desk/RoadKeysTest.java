@@ -37,6 +37,43 @@ class RoadKeysTest {
         return new Unwritten(EVENING.plusMinutes(minute), "RK", Source.LIVE, ticket, Aside.NONE);
     }
 
+    private static Unwritten entry(int minute, Kind kind, Object... pairs) {
+        Map<String, Object> plain = new HashMap<>();
+        for (int i = 0; i < pairs.length; i += 2) {
+            Object value = pairs[i + 1];
+            plain.put((String) pairs[i], value instanceof Number ? new BigDecimal(value.toString()) : value);
+        }
+        Entry entry = (Entry) Fields.build(kind.type(), plain).value();
+        return new Unwritten(EVENING.plusMinutes(minute), "RK", Source.LIVE, entry, Aside.NONE);
+    }
+
+    private static Unwritten place(int minute, Kind kind, String pull, String station, String key, Object value) {
+        return entry(minute, kind, "pull", pull, "lift", 2, "place_sta", station, key, value);
+    }
+
+    /** Two pulls, tack that ends before the mat does, ground paved twice, and places of every sort. */
+    static DeskRig marked() {
+        List<Unwritten> all = new ArrayList<>();
+        for (int i = 0; i < 40; i++) {
+            all.add(load(i, i < 30 ? "A" : "B", 1200 + 200 * (i % 30), 1400 + 200 * (i % 30)));
+        }
+        all.add(load(41, "B", 3000, 3500));
+        all.add(entry(
+                1, Kind.TACK, "surface", "milled", "pull", "A", "lift", 2, "from_sta", "12+00", "to_sta", "68+00"));
+        all.add(entry(
+                2, Kind.TACK, "surface", "milled", "pull", "B", "lift", 2, "from_sta", "12+00", "to_sta", "52+00"));
+        all.add(place(5, Kind.DEPTH, "A", "14+20", "thickness_in", 2.1));
+        all.add(place(6, Kind.MAT, "A", "14+50", "mat_degF", 281));
+        all.add(place(7, Kind.GAUGE, "A", "31+10", "first_reading_lb_ft3", 139.2));
+        all.add(place(8, Kind.CORE, "A", "31+10", "core", "C1"));
+        all.add(place(9, Kind.SAMPLE, "A", "44+00", "sample", "S1"));
+        all.add(place(10, Kind.STRAIGHTEDGE, "A", "52+00", "gap_in", 0.1));
+        all.add(entry(11, Kind.PROFILE, "pull", "A", "lift", 2, "from_sta", "20+00", "to_sta", "21+50"));
+        all.add(entry(12, Kind.JOINT, "run", "transverse", "pull", "B", "lift", 2, "from_sta", "12+00"));
+        all.add(place(13, Kind.STOP, "B", "24+00", "cause", "no-trucks"));
+        return DeskRig.open().with(all).keys("pr");
+    }
+
     /** Pull B from 12+00 to 132+00, with the paver at its end. */
     private static DeskRig far() {
         List<Unwritten> loads = new ArrayList<>();

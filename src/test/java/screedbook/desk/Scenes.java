@@ -135,6 +135,8 @@ final class Scenes {
                 new Scene("totals-planned", () -> planned().keys("y<end><page_up>")),
                 new Scene("pictures-empty", () -> DeskRig.open().keys("p")),
                 new Scene("road", () -> night().keys("pr")),
+                new Scene("road-marked", RoadKeysTest::marked),
+                new Scene("road-wide", 132, 43, RoadKeysTest::marked),
                 new Scene("road-empty", () -> DeskRig.open().keys("pr")),
                 new Scene("before-closing", () -> night().keys("c")),
                 new Scene("before-closing-half-typed", () -> night().keys("118<esc>c")),
