@@ -27,6 +27,10 @@ final class Case {
         this.mix = mix;
     }
 
+    Job job() {
+        return job;
+    }
+
     Situation situation() {
         return situation;
     }

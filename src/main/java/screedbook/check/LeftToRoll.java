@@ -21,7 +21,6 @@ import screedbook.entry.Surface;
 import screedbook.entry.Ticket;
 import screedbook.entry.Weather;
 import screedbook.job.Job;
-import screedbook.job.Planning;
 import screedbook.tally.Load;
 import screedbook.unit.Amount;
 
@@ -89,7 +88,7 @@ public record LeftToRoll(String text, List<String> working) {
 
     /** One estimate while it is made. */
     private static final class Making {
-        private final Planning.RollUntil until;
+        private final RolledUntil until;
         private final Job job;
         private final Seen seen;
         private final Job.Lift lift;
@@ -101,7 +100,7 @@ public record LeftToRoll(String text, List<String> working) {
             this.seen = seen;
             this.lift = lift;
             this.at = at;
-            this.until = job.planning().rolledUntil(job.system());
+            this.until = RolledUntil.of(job);
         }
 
         /** A mat that was laid just now and is as warm all through. */
@@ -224,7 +223,7 @@ public record LeftToRoll(String text, List<String> working) {
             List<String> working = new ArrayList<>();
             working.add("until " + until.mat().text() + ": mean of the lift " + span(minutes.mean(), age)
                     + ", half its depth " + span(minutes.middle(), age) + ", surface " + span(minutes.surface(), age));
-            working.add(until.mat().text() + ": " + (until.source() == null ? "job, rolled until" : until.source()));
+            working.add(until.mat().text() + ": " + until.source());
             working.addAll(put);
             working.add(LEAVES_OUT);
             working.add(SOURCE);

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import screedbook.entry.Entry;
 import screedbook.entry.Mat;
+import screedbook.entry.Ref;
 import screedbook.entry.Rolling;
 import screedbook.entry.Standing;
 import screedbook.spec.Quantity;
@@ -17,7 +18,7 @@ final class RollingRules {
             new Rule(
                     "rolling-ends-cold",
                     Sort.OUTSIDE,
-                    "Rolling ends while the mat is as warm as the sheet says, else as is usual.",
+                    "Rolling ends while the mat is as warm as the sheet or the job says, else as is usual.",
                     RollingRules::endsCold),
             new Rule(
                     "rolling-vibrated-cold",
@@ -79,14 +80,18 @@ final class RollingRules {
     private static List<Mark> endsCold(Look look) {
         List<Mark> marks = new ArrayList<>();
         for (Last last : lasts(look)) {
-            Optional<Bounds> own = look.ofMat(last.of(), null, last.lift(), last.pull())
-                    .map(c -> c.bounds(Quantity.MAT_ROLLING_ENDS))
-                    .filter(b -> !b.noLimit());
-            marks.addAll(
-                    own.isPresent()
-                            ? Look.judged(own.get(), List.of(last.of().ref()), last.who(), last.mat(), "")
-                            : Look.odd(
-                                    Quantity.MAT_ROLLING_ENDS, List.of(last.of().ref()), last.who(), last.mat()));
+            Optional<Case> at = look.ofMat(last.of(), null, last.lift(), last.pull());
+            List<Ref> of = List.of(last.of().ref());
+            Optional<Bounds> sheet =
+                    at.map(c -> c.bounds(Quantity.MAT_ROLLING_ENDS)).filter(b -> !b.noLimit());
+            if (sheet.isPresent()) {
+                marks.addAll(Look.judged(sheet.get(), of, last.who(), last.mat(), ""));
+            } else if (at.isPresent() && at.get().job().planning().rollUntil() != null) {
+                Bounds own = RolledUntil.of(at.get().job()).bounds();
+                Look.judged(own, of, last.who(), last.mat(), "").forEach(m -> marks.add(m.as(Sort.LOOK_AGAIN)));
+            } else {
+                marks.addAll(Look.odd(Quantity.MAT_ROLLING_ENDS, of, last.who(), last.mat()));
+            }
         }
         return marks;
     }

@@ -12,7 +12,6 @@ import screedbook.entry.YesNo;
 import screedbook.unit.Amount;
 import screedbook.unit.Measure;
 import screedbook.unit.Unit;
-import screedbook.unit.UnitSystem;
 
 /**
  * What is settled before paving so that the plan itself can be looked at: hauls, wheel paths, dates, rates and what was
@@ -36,7 +35,7 @@ public record Planning(
         @Blank(value = "planned", help = "stretches to be paved")
         List<Stretch> planned,
 
-        @Blank(value = "rolled until", help = "the mat is too cold below; absent: 175 °F, a rule of thumb")
+        @Blank(value = "rolled until", help = "the mat is too cold below; absent: a rule of thumb")
         RollUntil rollUntil) {
 
     /** Nothing settled. */
@@ -204,15 +203,7 @@ public record Planning(
             @Blank(value = "mat", measure = Measure.TEMPERATURE, due = Blank.Due.ALWAYS)
             Amount mat,
 
-            @Blank("source") String source) {
-        private static final String RULE = "rule of thumb (Pavement Interactive, cessation temperature)";
-
-        /** 175 degrees F, or 80 degrees C: used as if they were equal (Pavement Interactive, glossary, read). */
-        static RollUntil usual(UnitSystem system) {
-            return new RollUntil(
-                    system == UnitSystem.US ? Amount.of("175", Unit.DEG_F) : Amount.of("80", Unit.DEG_C), RULE);
-        }
-    }
+            @Blank("source") String source) {}
 
     /** What was agreed, when and by whom. */
     public record Agreement(
@@ -236,11 +227,6 @@ public record Planning(
     /** Hauls by which loads of a mix come. */
     public List<Haul> hauls(String mix) {
         return haul.stream().filter(h -> h.carries(mix)).toList();
-    }
-
-    /** Until when the mat is rolled, as settled, else as a rule of thumb has it. */
-    public RollUntil rolledUntil(UnitSystem system) {
-        return rollUntil == null ? RollUntil.usual(system) : rollUntil;
     }
 
     /** The joint rule, if the job has one of its own. */

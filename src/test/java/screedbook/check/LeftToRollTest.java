@@ -157,7 +157,7 @@ class LeftToRollTest {
 
         LeftToRoll told = left(shift, "22:00", "ticket lift=2 paver_degC=140").orElseThrow();
 
-        assertThat(told.working()).anyMatch(l -> l.startsWith("until 80 °C"));
+        assertThat(told.working()).anyMatch(l -> l.startsWith("until 79 °C"));
         assertThat(told.working()).anyMatch(l -> l.startsWith("surface not read"));
     }
 }

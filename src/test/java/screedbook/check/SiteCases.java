@@ -139,6 +139,13 @@ final class SiteCases {
                 "mat mat_degF=160 taken=rolling-ends",
                 "mat mat_degF=175 taken=rolling-ends");
         one(
+                "rolling-ends-cold",
+                Sort.LOOK_AGAIN,
+                "rolling ended at 159",
+                Map.of("roll_until", PlannedJob.object("mat_degF", "160", "source", "test strip")),
+                "mat mat_degF=159 taken=rolling-ends",
+                "mat mat_degF=160 taken=rolling-ends");
+        one(
                 "rolling-vibrated-cold",
                 Sort.OUTSIDE,
                 "roller R1 vibrated to 174",
