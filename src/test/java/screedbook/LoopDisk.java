@@ -88,6 +88,22 @@ public final class LoopDisk implements AutoCloseable {
         mounted = false;
     }
 
+    /** The kernel sees an error in an ext4 and from then on lets it only be read, with files of it open. */
+    public void damaged() throws IOException, InterruptedException {
+        assertThat(run("mount", "-o", "remount,errors=remount-ro", at.toString()))
+                .isZero();
+        String device = Files.getFileStore(at).name().replaceFirst(".*/", "");
+        Path trigger = Path.of("/sys/fs/ext4", device, "trigger_fs_error");
+        if (!Files.isWritable(trigger)) {
+            System.out.println("NOT TESTED: a disk on which the kernel finds an error: cannot write " + trigger);
+            assertThat(Tried.all())
+                    .as("a disk on which the kernel finds an error")
+                    .isFalse();
+        }
+        assumeTrue(Files.isWritable(trigger), "needs " + trigger);
+        Files.writeString(trigger, "tried on purpose");
+    }
+
     @Override
     public void close() throws IOException, InterruptedException {
         if (mounted) {

@@ -287,6 +287,32 @@ class FaultyDiskTest {
         }
     }
 
+    /** What the kernel does with a disk on which it finds an error: nothing may be written any more, all can be read. */
+    @Test
+    void aDiskThatCanOnlyBeReadFromNowOnIsLeftAndTheRecordGoesOnElsewhere() throws Exception {
+        try (LoopDisk disk = LoopDisk.mounted("ext4", 16, folder)) {
+            Path laptop = folder.resolve("laptop");
+            Book book = Shifts.open(disk.at(), Shifts.THIRD, "paver");
+            Shifts.saved(book, Shifts.opening(), Shifts.ticket(1));
+            disk.damaged();
+            Saved refused = book.append(List.of(Shifts.ticket(2)), Shifts.NOON).join();
+            assertThat(refused.receipts()).isEmpty();
+            assertThat(refused.refused().get().said()).contains("Read-only file system");
+            assertThat(book.continueIn(laptop).join()).isEmpty();
+            Shifts.saved(book, Shifts.ticket(2), Shifts.ticket(3));
+            book.close();
+            ShiftRead read = JobFolder.at(disk.at(), laptop).shift(Shifts.THIRD);
+            assertThat(read.damages()).isEmpty();
+            assertThat(raw(read)).hasSize(4);
+            Tried.row(
+                    "a disk that the kernel lets only be read from one moment on, ext4",
+                    "1 fault",
+                    4,
+                    0,
+                    "said at the next line; read as one shift");
+        }
+    }
+
     @Test
     void aStickThatWasPulledAndIsBackIsReadWithWhatWasWrittenMeanwhile() throws Exception {
         try (LoopDisk stick = LoopDisk.mounted("ext4", 16, folder)) {
@@ -339,7 +365,8 @@ class FaultyDiskTest {
 
             stick.mount();
             try (Book again = Shifts.open(stick.at(), Shifts.THIRD, "paver")) {
-                Shifts.saved(again, Shifts.ticket(7));
+                again.append(List.of(Shifts.ticket(7)), Shifts.NOON.plusHours(1))
+                        .join();
             }
             ShiftRead both = JobFolder.at(stick.at(), laptop).shift(Shifts.THIRD);
             List<String> said = new ArrayList<>();
@@ -348,6 +375,10 @@ class FaultyDiskTest {
                         file.damages().forEach(damage -> said.add(damage.toString()));
                         said.addAll(file.notes());
                     }));
+            assertThat(both.damages())
+                    .extracting(damage -> damage.said())
+                    .containsExactly("1 line was written here when the record went on in 2026-06-03-day.paver-b.jsonl"
+                            + " already; not counted, to be keyed again there where they count");
             assertThat(String.join("\n", said)).contains("2026-06-03-day.paver-b.jsonl");
             assertThat(both.books().get(0).lines()).hasSize(3);
         }
