@@ -16,6 +16,7 @@ import screedbook.entry.Damage;
 import screedbook.entry.Remarks;
 import screedbook.entry.ShiftId;
 import screedbook.job.Job;
+import screedbook.report.DataPackage;
 import screedbook.report.DayCsv;
 import screedbook.report.KindCsv;
 import screedbook.shelf.Papers;
@@ -56,6 +57,8 @@ final class CsvCommand implements Callable<Integer> {
         }
         Map<String, String> tables = tables(shifts);
         JobFolder.saveTables(to, tables);
+        String name = shifts.get(0).ground().job().map(Job::id).orElse("job");
+        JobFolder.saveTables(to, Map.of(DataPackage.FILE, DataPackage.text(name, tables)));
         Pages.print(
                 spec,
                 "wrote " + tables.size() + " tables of " + shifts.size()

@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -16,6 +17,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import screedbook.diary.JobFolder;
+import screedbook.report.DataPackage;
 import screedbook.report.LoadsCsv;
 import screedbook.report.SeasonCsv;
 import screedbook.report.SeasonJob;
@@ -65,8 +67,16 @@ final class SeasonCommand implements Callable<Integer> {
             description = "text (80 columns; the usual), csv (one figure a line) or json (one part a line)")
     private String format;
 
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            description = "write season.csv, or loads.csv, with datapackage.json into DIR in place of printing it")
+    private Path out;
+
     @Option(names = "--help", usageHelp = true, description = "show this and stop")
     private boolean help;
+
+    private Sheet printed;
 
     @Override
     public Integer call() throws Stopped, IOException {
@@ -74,20 +84,36 @@ final class SeasonCommand implements Callable<Integer> {
         if (!List.of("text", "csv", "json").contains(format)) {
             throw Stopped.usage("--format " + format + " is not known; right would be one of text, csv, json");
         }
+        if (out != null && !loads && !format.equals("csv")) {
+            throw Stopped.usage("--out goes with --format csv or --loads");
+        }
         LocalDate from = dates.from();
         LocalDate to = dates.to();
         List<Path> jobs = paths.jobs();
         Progress progress = progress(jobs, to);
-        if (loads) {
-            loads(jobs, from, to, progress);
-            return Exit.FINE;
+        try (Sheet sheet = sheet()) {
+            printed = sheet;
+            if (loads) {
+                loads(jobs, from, to, progress);
+            } else {
+                print(format.equals("csv") ? SeasonCsv.head() : "");
+                for (Path job : jobs) {
+                    one(job, from, to, parts, progress);
+                }
+            }
+            progress.end();
         }
-        print(format.equals("csv") ? SeasonCsv.head() : "");
-        for (Path job : jobs) {
-            one(job, from, to, parts, progress);
-        }
-        progress.end();
         return Exit.FINE;
+    }
+
+    /** The table that is written in place of being printed; null where it is printed. */
+    private Sheet sheet() throws IOException {
+        if (out == null) {
+            return null;
+        }
+        String name = loads ? "loads.csv" : "season.csv";
+        String head = loads ? LoadsCsv.head() : SeasonCsv.head();
+        return new Sheet(out, name, DataPackage.text("season", Map.of(name, head)));
     }
 
     private Set<String> parts() throws Stopped {
@@ -126,7 +152,6 @@ final class SeasonCommand implements Callable<Integer> {
                 trouble.notRead().forEach(each -> Pages.say(spec, "in no total: " + each));
             }
         }
-        progress.end();
     }
 
     private void one(Path folder, LocalDate from, LocalDate to, Set<String> parts, Progress progress) {
@@ -148,6 +173,10 @@ final class SeasonCommand implements Callable<Integer> {
     }
 
     private void print(String page) {
-        Pages.print(spec, page);
+        if (printed == null) {
+            Pages.print(spec, page);
+        } else {
+            printed.print(page);
+        }
     }
 }

@@ -25,15 +25,9 @@ import screedbook.entry.Written;
  * Whatever is not quite so, is not read here at all.
  */
 final class ProvedBook {
-    /** Kinds that bear on loads, weights and the day's job. */
-    private static final Set<String> READ = Set.of(
-            Kind.OPENING.word(),
-            Kind.PLAN.word(),
-            Kind.CLOSING.word(),
-            Kind.STRIKE.word(),
-            Kind.AMEND.word(),
-            Kind.PART.word(),
-            Kind.WASTE.word());
+    /** Kinds that bear on loads, what was received and placed of them, their heat, and the day's job. */
+    private static final Set<String> READ =
+            Set.of(Kind.OPENING.word(), Kind.PLAN.word(), Kind.STRIKE.word(), Kind.AMEND.word());
 
     private static final byte[] NUMBER = "{\"n\":".getBytes(UTF_8);
     private static final byte[] KIND = ",\"kind\":\"".getBytes(UTF_8);
@@ -166,7 +160,7 @@ final class ProvedBook {
             return false;
         }
         boolean its = line.book().equals(name.book()) && line.shift().equals(name.shift());
-        same = new TicketScan.Same(line.job(), name.shift(), name.book());
+        same = new TicketScan.Same(line.job(), name.shift(), name.book(), new Texts(), new Offsets());
         String text =
                 ",\"job\":\"" + line.job() + "\",\"shift\":\"" + name.shift() + "\",\"book\":\"" + name.book() + "\"";
         place = text.getBytes(UTF_8);

@@ -5,7 +5,6 @@ import java.nio.charset.StandardCharsets;
 import java.time.DateTimeException;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
-import java.time.ZoneOffset;
 import java.util.List;
 import screedbook.entry.Aside;
 import screedbook.entry.Line;
@@ -23,6 +22,7 @@ import screedbook.unit.Unit;
 final class TicketScan {
     private final byte[] file;
     private final int end;
+    private final Same same;
     private int at;
 
     private String plant;
@@ -40,14 +40,15 @@ final class TicketScan {
     private String who;
     private Source source;
 
-    private TicketScan(byte[] file, int from, int end) {
+    private TicketScan(byte[] file, int from, int end, Same same) {
+        this.same = same;
         this.file = file;
         this.at = from;
         this.end = end;
     }
 
-    /** What is the same in every line of a book: texts that need not be made again. */
-    record Same(String job, ShiftId shift, String book) {}
+    /** What is the same in every line of a book, and texts and offsets that come again and again. */
+    record Same(String job, ShiftId shift, String book, Texts texts, Offsets offsets) {}
 
     /**
      * The line of a ticket, without its text and without what bears on no load; null when it has to be read in full.
@@ -56,11 +57,11 @@ final class TicketScan {
      * @param end behind the closing brace
      */
     static Line line(byte[] file, int from, int end, Same same, int row, int n) {
-        TicketScan scan = new TicketScan(file, from, end);
-        return scan.read() ? scan.line(same, row, n) : null;
+        TicketScan scan = new TicketScan(file, from, end, same);
+        return scan.read() ? scan.line(row, n) : null;
     }
 
-    private Line line(Same same, int row, int n) {
+    private Line line(int row, int n) {
         Ticket ticket = new Ticket(
                 new Ticket.Paper(plant, null, number, truck, mix, null, null, null, null),
                 new Ticket.Weights(net, null, null, null, null),
@@ -149,15 +150,15 @@ final class TicketScan {
                 keyed = time(from, to);
                 return keyed != null;
             }
-            case "who" -> who = text(from, to);
+            case "who" -> who = same.texts().of(file, from, to);
             case "source" -> {
                 source = source(text(from, to));
                 return source != null;
             }
-            case "plant" -> plant = text(from, to);
+            case "plant" -> plant = same.texts().of(file, from, to);
             case "number" -> number = text(from, to);
-            case "truck" -> truck = text(from, to);
-            case "mix" -> mix = text(from, to);
+            case "truck" -> truck = same.texts().of(file, from, to);
+            case "mix" -> mix = same.texts().of(file, from, to);
             case "fate" -> {
                 fate = fate(text(from, to));
                 return fate != null;
@@ -272,7 +273,7 @@ final class TicketScan {
             if (file[zone] != '+' && file[zone] != '-' || file[from + 10] != 'T') {
                 return null;
             }
-            return OffsetDateTime.of(local, ZoneOffset.ofTotalSeconds((file[zone] == '-' ? -60 : 60) * minutes));
+            return OffsetDateTime.of(local, same.offsets().of((file[zone] == '-' ? -60 : 60) * minutes));
         } catch (DateTimeException e) {
             return null;
         }

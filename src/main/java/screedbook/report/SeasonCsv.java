@@ -9,7 +9,7 @@ import screedbook.tally.Section;
 public final class SeasonCsv {
     /** The heads of the columns. */
     public static final List<String> HEADS = List.of(
-            "by",
+            "part",
             "of",
             "job",
             "from_date",

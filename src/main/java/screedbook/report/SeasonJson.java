@@ -14,7 +14,7 @@ public final class SeasonJson {
     public static String line(SeasonPart part) {
         return Json.line(json -> {
             json.text("form", FORM);
-            json.text("by", part.by());
+            json.text("part", part.by());
             json.text("of", part.of());
             json.text("job", part.job());
             json.text("from_date", part.from().toString());
@@ -31,7 +31,7 @@ public final class SeasonJson {
         }
         return Json.line(json -> {
             json.text("form", FORM);
-            json.text("by", "record");
+            json.text("part", "record");
             json.text("of", job.folder());
             json.text("job", job.id());
             json.list("damages", job.damages(), damage -> damage(json, damage));

@@ -322,7 +322,9 @@ class CommandsTest {
         assertThat(said.err()).isEmpty();
         int kinds = Kind.values().length;
         assertThat(said.out()).isEqualTo("wrote " + (kinds + 1) + " tables of 2 shifts to " + to + "\n");
-        assertThat(names(to)).hasSize(kinds + 1).contains("ticket.csv", "opening.csv", "totals.csv");
+        assertThat(names(to))
+                .hasSize(kinds + 2)
+                .contains("datapackage.json", "ticket.csv", "opening.csv", "totals.csv");
         assertThat(Files.readString(to.resolve("ticket.csv")).lines()).hasSize(4);
         assertThat(Files.readString(to.resolve("totals.csv"))).contains("2026-06-03-day", "2026-06-04-night");
     }

@@ -59,7 +59,8 @@ class SeasonCommandTest {
 
         assertThat(said.out().lines())
                 .hasSize(2)
-                .allMatch(line -> line.startsWith("{\"form\":\"screedbook season 1\",\"by\":\"") && line.endsWith("}"));
+                .allMatch(
+                        line -> line.startsWith("{\"form\":\"screedbook season 1\",\"part\":\"") && line.endsWith("}"));
     }
 
     @Test

@@ -32,7 +32,7 @@ public class SeasonJsonTest {
         fits(SeasonJson.record(job));
         assertThat(SeasonJson.record(job.with(List.of()))).contains("\"not_read\":[\"2026-05-12-day paver line 4");
         assertThat(Schema.shipped("season.json")
-                        .wrongs(SeasonJson.record(job).replace("\"by\":\"record\"", "\"by\":\"year\"")))
+                        .wrongs(SeasonJson.record(job).replace("\"part\":\"record\"", "\"part\":\"year\"")))
                 .isNotEmpty();
     }
 }

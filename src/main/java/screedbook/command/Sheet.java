@@ -1,0 +1,37 @@
+package screedbook.command;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+
+/** A table being written into a folder as it comes, with what its columns hold beside it; put in place whole. */
+final class Sheet implements AutoCloseable {
+    private final Path file;
+    private final Path made;
+    private final PrintWriter to;
+
+    /** @param holds the text of {@code datapackage.json} */
+    Sheet(Path folder, String name, String holds) throws IOException {
+        Files.createDirectories(folder);
+        this.file = folder.resolve(name);
+        this.made = folder.resolve(name + ".new");
+        this.to = new PrintWriter(Files.newBufferedWriter(made, StandardCharsets.UTF_8));
+        Files.writeString(folder.resolve(screedbook.report.DataPackage.FILE), holds);
+    }
+
+    void print(String text) {
+        to.print(text);
+    }
+
+    @Override
+    public void close() throws IOException {
+        to.close();
+        if (to.checkError()) {
+            throw new IOException(made + " could not be written");
+        }
+        Files.move(made, file, StandardCopyOption.REPLACE_EXISTING);
+    }
+}
