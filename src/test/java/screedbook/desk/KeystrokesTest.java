@@ -7,12 +7,17 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
+import screedbook.entry.Core;
+import screedbook.entry.Custody;
+import screedbook.entry.Gauge;
 import screedbook.entry.InstrumentCheck;
 import screedbook.entry.Joint;
 import screedbook.entry.Kind;
 import screedbook.entry.Mat;
 import screedbook.entry.Profile;
 import screedbook.entry.Restart;
+import screedbook.entry.Result;
+import screedbook.entry.Sample;
 import screedbook.entry.Source;
 import screedbook.entry.Stop;
 import screedbook.entry.Straightedge;
@@ -231,6 +236,29 @@ class KeystrokesTest {
         assertThat(rig.last().source()).isEqualTo(Source.LIVE);
         assertThat(rig.model().top()).isInstanceOf(Screen.Log.class);
         row("crew as last time", keys, -1, 4);
+    }
+
+    @Test
+    void aRandomSampleTakesSixteenKeysItsHandOverThirteenAndItsResultTwentyTwo() {
+        DeskRig rig = SampleFormsTest.placed();
+        int sample = count(rig, "meS-1<enter>1<enter>1<enter>4411<enter>");
+        assertThat(((Sample) rig.last().entry()).origin().draw()).isNotNull();
+        row("sample, random place", sample, -1, 16);
+        row("hand-over of a sample", count(rig, "mu<enter>CD<enter>4411<enter>1<enter>"), -1, 13);
+        assertThat(((Custody) rig.last().entry()).givenBy())
+                .isEqualTo(rig.last().who());
+        row("result that closes it", count(rig, "mv5<enter>5.4<enter>2026-06-04<enter>1<enter>"), -1, 22);
+        assertThat(((Result) rig.last().entry()).sample()).isEqualTo("S-1");
+    }
+
+    @Test
+    void aCoreTakesTwentyKeysAndAReadingTwentyFour() {
+        DeskRig rig = SampleFormsTest.loaded();
+        row("core", count(rig, "mcC-1<enter>1250<enter>4.5<enter>2.1<enter>"), -1, 20);
+        assertThat(rig.last().entry()).isInstanceOf(Core.class);
+        rig.keys("mg143<enter>144<enter>1250<enter>4<enter>G-1<enter>two locks<enter>");
+        row("density reading", count(rig, "mg143.2<enter>144.1<enter>1400<enter>4.5<enter>"), -1, 24);
+        assertThat(((Gauge) rig.last().entry()).keeping().secured()).isEqualTo("two locks");
     }
 
     @Test

@@ -19,7 +19,7 @@ import screedbook.unit.Unit;
 /** Forms of samples, cores, readings, hand-overs and results: what stands there already, and what is told beside it. */
 class SampleFormsTest {
     /** Three loads of about 22 T in sublots of 40 T: the second and third end in sublot 2. */
-    private static DeskRig loaded() {
+    static DeskRig loaded() {
         DeskRig rig = new DeskRig(
                         DeskRig.job(Map.of(
                                 "lots",
@@ -62,7 +62,7 @@ class SampleFormsTest {
                 .get(nth);
     }
 
-    private static DeskRig placed() {
+    static DeskRig placed() {
         DeskRig rig = loaded();
         Draw draw = Draw.reached(
                 "12.5-70A",

@@ -57,7 +57,9 @@ final class Scenes {
     }
 
     static List<Scene> all() {
-        return Stream.of(own(), SiteScenes.all()).flatMap(List::stream).toList();
+        return Stream.of(own(), SiteScenes.all(), SampleScenes.all())
+                .flatMap(List::stream)
+                .toList();
     }
 
     private static List<Scene> own() {
