@@ -5,6 +5,7 @@ def id: "\(.book)/\(.n)";
 def feet: split("+") | (.[0] | tonumber) * 100 + (.[1] | tonumber);
 def exact: . * 1000000 | round / 1000000;
 def total(f): map(f) | add // 0 | exact;
+def seconds: .[0:19] + "Z" | fromdateiso8601;
 
 . as $lines
 | [$lines[] | select(.kind == "strike") | .of] as $struck
@@ -47,5 +48,18 @@ def total(f): map(f) | add // 0 | exact;
     | ["tack-volume.\($on)", total(.sprayed)],
       ["tack-volume-at-base.\($on)", total(.at60)],
       ["tack-area.\($on)", total(.area)],
-      ["tack-applied.\($on)", (total(.at60) / total(.area) | exact)] )
+      ["tack-applied.\($on)", (total(.at60) / total(.area) | exact)] ),
+  ( $tickets
+    | map(select(.plant_degF != null and .paver_degF != null and .loaded != null and .discharged != null)
+        | select((.fate // "placed") != "void-at-plant" and .fate != "other-job")
+        | {plant, x: (((.discharged | seconds) - (.loaded | seconds)) / 60), y: (.plant_degF - .paver_degF)}
+        | select(.x >= 0))
+    | group_by(.plant)[] | select(length > 2) | .[0].plant as $plant | length as $n
+    | (map(.x) | add) as $x | (map(.y) | add) as $y
+    | (map(.x * .x) | add) as $xx | (map(.x * .y) | add) as $xy
+    | ["haul-loads.\($plant)", $n],
+      ["haul-minutes.\($plant)", ($x / $n | exact)],
+      ["haul-loss.\($plant)", ($y / $n | exact)],
+      (($n * $xx - $x * $x) as $wide | select($wide > 0)
+        | ["haul-loss-rate.\($plant)", (($n * $xy - $x * $y) / $wide | exact)]) )
 | @tsv
