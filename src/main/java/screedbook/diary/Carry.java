@@ -132,7 +132,7 @@ public final class Carry {
         byte[] own = walk.damaged() ? read : Arrays.copyOf(read, (int) walk.tailAt());
         Optional<byte[]> there = there(name);
         if (there.isEmpty()) {
-            put(name, own);
+            put(name, path, own);
             String damaged = walk.damaged() ? ", not every one as it was written" : "";
             return new Carried(name, Outcome.NEW, lines(walk.lines().size()) + damaged);
         }
@@ -143,7 +143,7 @@ public final class Carry {
         int before = count(there.get());
         if (same == there.get().length && endsLine(there.get()) && !walk.damaged()) {
             int more = walk.lines().size() - before;
-            return longer(name, own, "lines " + (before + 1) + " to " + (before + more));
+            return longer(name, path, own, "lines " + (before + 1) + " to " + (before + more));
         }
         if (same == own.length && endsLine(own)) {
             return new Carried(name, Outcome.AHEAD, lines(before - walk.lines().size()) + " more there");
@@ -156,7 +156,7 @@ public final class Carry {
     }
 
     /** Under the lock of the book there, so that nobody writes in it meanwhile. */
-    private Carried longer(String name, byte[] own, String lines) throws IOException {
+    private Carried longer(String name, Path path, byte[] own, String lines) throws IOException {
         Path file = to.resolve(name);
         String text = file.getFileName().toString();
         FileName stem = FileName.diary(text)
@@ -177,7 +177,7 @@ public final class Carry {
                 return new Carried(
                         name, Outcome.HELD, Book.heldBy(held.before()).leftOpen());
             }
-            put(name, own);
+            put(name, path, own);
             return new Carried(name, Outcome.LONGER, lines);
         }
     }
@@ -186,7 +186,7 @@ public final class Carry {
         byte[] own = Recovery.read(path);
         Optional<byte[]> there = there(name);
         if (there.isEmpty()) {
-            put(name, own);
+            put(name, path, own);
             return new Carried(name, Outcome.NEW, "");
         }
         int same = Arrays.mismatch(own, there.get());
@@ -200,9 +200,13 @@ public final class Carry {
                 "at line " + line + "\nhere   " + line(own, line) + "\nthere  " + line(there.get(), line));
     }
 
-    private void put(String name, byte[] bytes) throws IOException {
+    /** What is closed here is for reading alone there too. */
+    private void put(String name, Path path, byte[] bytes) throws IOException {
         if (!look) {
             Folder.replace(to.resolve(name), bytes, FileChannel::open);
+            if (Folder.isClosed(path)) {
+                Folder.closed(to.resolve(name));
+            }
         }
     }
 

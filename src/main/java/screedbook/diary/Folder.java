@@ -108,6 +108,13 @@ final class Folder {
         }
     }
 
+    /** Whether a file is for reading alone. */
+    static boolean isClosed(Path file) throws IOException {
+        PosixFileAttributeView view =
+                Files.getFileAttributeView(file, PosixFileAttributeView.class, LinkOption.NOFOLLOW_LINKS);
+        return view != null && !view.readAttributes().permissions().contains(PosixFilePermission.OWNER_WRITE);
+    }
+
     /** A small file, whole. */
     static byte[] read(Path file) throws IOException {
         if (Files.size(file) > SMALL) {

@@ -57,6 +57,7 @@ class CarryTest {
         assertThat(carried(stick, tack).exit()).isZero();
         KeptShift.opened(JobFolder.at(tack), "2026-06-03-day", "tack")
                 .ticket("08:00", "48300", "21.00")
+                .ticket("08:05", "48217", "20.10")
                 .closed();
         KeptShift.again(JobFolder.at(paver), "2026-06-03-day", "paver", "12:00")
                 .ticket("12:10", "48218", "22.00")
@@ -67,13 +68,18 @@ class CarryTest {
         Said away = carried(paver, stick);
 
         assertThat(home.exit()).isZero();
-        assertThat(home.out()).contains("new      diary/2026-06-03-day.tack.jsonl  3 lines\n", "ahead    " + DIARY);
+        assertThat(home.out()).contains("new      diary/2026-06-03-day.tack.jsonl  4 lines\n", "ahead    " + DIARY);
         assertThat(away.exit()).isZero();
         assertThat(away.out()).contains("longer   " + DIARY + "  lines 3 to 4\n");
         assertThat(carried(stick, tack).exit()).isZero();
         assertThat(Said.by("day", tack).out())
                 .isEqualTo(Said.by("day", paver).out())
-                .contains("63.10");
+                .contains("63.10")
+                .contains("not counted: 08:05 ticket 48217 (tack/3): the same ticket stands at paver/2");
+        assertThat(Said.by("findings", paver).out())
+                .as("one ticket keyed on both laptops")
+                .containsPattern(
+                        "number 48217 of plant Quarry Road stands\\s+at paver/2 and tack/3, with the same truck");
         assertThat(Said.by("verify", folder).exit()).isZero();
         assertThat(carried(paver, stick).out()).contains("same").doesNotContain("new ", "longer", "differs");
     }

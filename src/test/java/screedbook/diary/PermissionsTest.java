@@ -66,7 +66,7 @@ class PermissionsTest {
 
         assertThat(modes).hasSizeGreaterThan(25).containsKeys("job.json.draft", "diary/2026-06-04-day.paver.draft");
         modes.forEach((name, mode) -> {
-            boolean closed = name.matches("diary/2026-06-03-day\\.paver\\.(jsonl|seal)");
+            boolean closed = name.matches("(stick/)?diary/2026-06-03-day\\.paver\\.(jsonl|seal)");
             boolean directory = Files.isDirectory(job.resolve(name));
             assertThat(mode).as(name).isEqualTo(closed ? "r--r-----" : directory ? "rwxr-x---" : "rw-r-----");
         });
