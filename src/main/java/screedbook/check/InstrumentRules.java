@@ -74,6 +74,14 @@ final class InstrumentRules {
         return new Amount(amount.value().negate(), amount.unit());
     }
 
+    /** Whether a check in this shift said that an instrument is fit before it was read. */
+    static boolean fitBefore(Look look, String id, Standing<?> reading) {
+        return look.day().standing(InstrumentCheck.class).stream()
+                .anyMatch(c -> id.equals(c.entry().instrument())
+                        && c.entry().fit() == YesNo.YES
+                        && !c.order().isAfter(reading.order()));
+    }
+
     private static String name(InstrumentCheck check) {
         return check.instrument() == null ? "not named" : check.instrument();
     }
@@ -119,7 +127,7 @@ final class InstrumentRules {
     private static Optional<String> instrument(Standing<?> entry) {
         Kind kind = entry.line().kind();
         return kind.fields().stream()
-                .filter(f -> f.name().equals("instrument") && kind != Kind.INSTRUMENT)
+                .filter(f -> f.name().equals("instrument") && kind != Kind.INSTRUMENT && kind != Kind.GAUGE)
                 .findFirst()
                 .map(f -> (String) f.get((Record) entry.entry()));
     }

@@ -15,12 +15,15 @@ import screedbook.entry.Foreign;
 import screedbook.entry.HandOver;
 import screedbook.entry.Instrument;
 import screedbook.entry.Line;
+import screedbook.entry.Mat;
 import screedbook.entry.Opening;
+import screedbook.entry.Profile;
 import screedbook.entry.Ref;
 import screedbook.entry.Review;
 import screedbook.entry.SetAside;
 import screedbook.entry.ShiftId;
 import screedbook.entry.Standing;
+import screedbook.entry.Straightedge;
 import screedbook.entry.Surface;
 import screedbook.entry.Tack;
 import screedbook.entry.Ticket;
@@ -326,6 +329,11 @@ final class RecordRules {
         List<Mark> marks = new ArrayList<>();
         look.tickets().forEach(t -> used(look, t, t.entry().heat().instrument(), known, said, marks));
         look.surfaces().forEach(s -> used(look, s, s.entry().instrument(), known, said, marks));
+        look.day().standing(Mat.class).forEach(m -> used(look, m, m.entry().instrument(), known, said, marks));
+        look.day().standing(Profile.class).forEach(p -> used(look, p, p.entry().instrument(), known, said, marks));
+        look.day()
+                .standing(Straightedge.class)
+                .forEach(s -> used(look, s, s.entry().instrument(), known, said, marks));
         return marks;
     }
 
@@ -342,7 +350,7 @@ final class RecordRules {
             return;
         }
         LocalDate date = entry.order().atZoneSameInstant(job.get().zone()).toLocalDate();
-        if (date.isAfter(instrument.due())) {
+        if (date.isAfter(instrument.due()) && !InstrumentRules.fitBefore(look, id, entry)) {
             said.add(id);
             Ref of = entry.ref();
             marks.add(new Mark(

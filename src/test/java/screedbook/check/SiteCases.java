@@ -297,6 +297,16 @@ final class SiteCases {
                 ALLOWED,
                 "instrument instrument=T1 against=other-instrument shows_degF=280 known_degF=283",
                 "instrument instrument=T1 against=boiling-water shows_degF=200");
+        Map<String, Object> overdue = Map.of("instruments", java.util.List.of(Map.of("id", "T1", "due", "2026-06-01")));
+        RulesTest.shifts(
+                "instrument-due",
+                "",
+                Sort.OUTSIDE,
+                "instrument T1 used on 2026-06-03, its check was due 2026-06-01",
+                Shift.night(overdue).at("21:10", "mat mat_degF=280 instrument=T1"),
+                Shift.night(overdue)
+                        .at("21:00", "instrument instrument=T1 fit=yes")
+                        .at("21:10", "mat mat_degF=280 instrument=T1"));
         RulesTest.shifts(
                 "instrument-not-fit",
                 "",
