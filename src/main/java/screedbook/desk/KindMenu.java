@@ -25,47 +25,47 @@ final class KindMenu {
             List.of(
                     group(
                             "loads and plant",
-                            of("p", Kind.PART),
+                            of("p", Kind.PART, "part of a load"),
                             of("w", Kind.WASTE),
-                            of("n", Kind.NUMBER),
-                            of("t", Kind.TRUCK),
+                            of("n", Kind.NUMBER, "ticket number explained"),
+                            of("t", Kind.TRUCK, "truck on, off or seen"),
                             of("l", Kind.PLANT_TOTAL)),
-                    group("tack", of("r", Kind.REFILL)),
+                    group("tack", of("r", Kind.REFILL, "refill of a tack tank")),
                     group(
                             "mat",
                             of("h", Kind.MAT),
                             of("f", Kind.PROFILE),
-                            of("o", Kind.ROLLING),
+                            of("o", Kind.ROLLING, "roller and its passes"),
                             of("d", Kind.DEPTH),
                             of("y", Kind.YIELD),
-                            of("a", Kind.AREA)),
+                            of("a", Kind.AREA, "area by parts")),
                     group("joints", of("j", Kind.JOINT), of("s", Kind.STRAIGHTEDGE))),
             List.of(
                     group(
                             "density and samples",
-                            of("g", Kind.GAUGE),
-                            of("c", Kind.CORE),
+                            of("g", Kind.GAUGE, "density by gauge"),
+                            of("c", Kind.CORE, "core"),
                             of("e", Kind.SAMPLE),
-                            of("u", Kind.CUSTODY),
-                            of("v", Kind.RESULT)),
+                            of("u", Kind.CUSTODY, "sample handed over"),
+                            of("v", Kind.RESULT, "result of a test")),
                     group(
                             "site",
-                            new Choice("b", Told.kind(Kind.STOP), "key a stop of the paver", StopKeys::stop),
-                            new Choice("+", Told.kind(Kind.RESTART), "key that the paver goes on", StopKeys::restart),
-                            of("k", Kind.CREW),
+                            new Choice("b", "stop of the paver", "key stop of the paver", StopKeys::stop),
+                            new Choice("+", "restart of the paver", "key restart of the paver", StopKeys::restart),
+                            of("k", Kind.CREW, "people or machines"),
                             new Choice(
                                     ".",
                                     "crew as last time",
                                     "take over the crew of the last shift that has any",
                                     CrewKeys::ask),
                             of("i", Kind.INSTRUMENT),
-                            of("z", Kind.SAFETY)),
+                            of("z", Kind.SAFETY, "safety, seen and done")),
                     group(
                             "record",
-                            of("q", Kind.HAND_OVER),
-                            of("0", Kind.NO_WORK),
-                            of("m", Kind.ANSWER),
-                            of("x", Kind.STRIKE))));
+                            of("q", Kind.HAND_OVER, "hand-over of the log"),
+                            of("0", Kind.NO_WORK, "no work today"),
+                            of("m", Kind.ANSWER, "answer to a finding"),
+                            of("x", Kind.STRIKE, "strike of an entry"))));
 
     private KindMenu() {}
 
@@ -74,10 +74,11 @@ final class KindMenu {
     }
 
     private static Choice of(String key, Kind kind) {
-        String name = Told.kind(kind);
-        String article = "aeiou".indexOf(name.charAt(0)) < 0 ? "a " : "an ";
-        return new Choice(
-                key, name, "key " + article + name, log -> ShiftKeys.begin(log, kind, ListKeys.given(log, kind)));
+        return of(key, kind, Told.kind(kind));
+    }
+
+    private static Choice of(String key, Kind kind, String label) {
+        return new Choice(key, label, "key " + label, log -> ShiftKeys.begin(log, kind, ListKeys.given(log, kind)));
     }
 
     /** Every row in the order in which it is walked. */
