@@ -128,7 +128,8 @@ public final class Told {
     }
 
     private boolean site(Entry entry) {
-        List<String> parts = SiteTold.parts(entry);
+        List<String> parts = new ArrayList<>(SiteTold.parts(entry));
+        parts.addAll(SampleTold.parts(entry));
         words.addAll(parts);
         return !parts.isEmpty();
     }

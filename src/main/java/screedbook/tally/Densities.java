@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import screedbook.calc.MatDensity;
 import screedbook.calc.PercentWithin;
@@ -79,9 +80,27 @@ public final class Densities {
                 .filter(g -> asked(g, lots))
                 .forEach(g ->
                         roots.computeIfAbsent(root(g), r -> new ArrayList<>()).add(reading(g)));
-        this.all = roots.values().stream()
+        List<Density> counted = roots.values().stream()
                 .flatMap(tests -> counting(tests).stream())
                 .toList();
+        this.all = counted.stream()
+                .map(d -> counted.stream().anyMatch(o -> rolledOn(d, o)) ? d.counting(d.again(), false) : d)
+                .toList();
+    }
+
+    /** Whether a reading was taken before the mat was rolled on and read again at the same place. */
+    private static boolean rolledOn(Density before, Density after) {
+        if (!(before.of().entry() instanceof Gauge b) || !(after.of().entry() instanceof Gauge a)) {
+            return false;
+        }
+        return b.reading().passes() != null
+                && a.reading().passes() != null
+                && a.reading().passes() > b.reading().passes()
+                && b.spot().place() != null
+                && b.spot().place().equals(a.spot().place())
+                && Objects.equals(b.spot().pull(), a.spot().pull())
+                && Objects.equals(b.spot().lift(), a.spot().lift())
+                && before.of().line().shift().equals(after.of().line().shift());
     }
 
     /** The lots of which this shift tells: it placed some of them, or tested, cut or found something of them. */
@@ -382,6 +401,33 @@ public final class Densities {
             last = of ? each : last;
         }
         return Optional.ofNullable(last).map(c -> new Correlation(c.entry().correlation(), soFar.name(c)));
+    }
+
+    /**
+     * Readings of this shift at one place after several numbers of passes.
+     *
+     * @param percent by passes; of several readings after as many passes the newest
+     */
+    public record Growth(String place, Map<Integer, BigDecimal> percent, List<Ref> entries) {}
+
+    /** By pull, lift and station; only where there are two numbers of passes. */
+    public List<Growth> growth() {
+        Map<String, Growth> found = new LinkedHashMap<>();
+        for (Density each : all) {
+            if (each.of().entry() instanceof Gauge g
+                    && soFar.here(each.of())
+                    && each.percent().known()
+                    && g.reading().passes() != null
+                    && each.place() != null) {
+                String pull = g.spot().pull() == null ? "" : "pull " + g.spot().pull() + " ";
+                Growth growth = found.computeIfAbsent(
+                        pull + each.place(), p -> new Growth(p, new TreeMap<>(), new ArrayList<>()));
+                growth.percent()
+                        .put(g.reading().passes(), each.percent().amount().value());
+                growth.entries().add(each.of().ref());
+            }
+        }
+        return found.values().stream().filter(g -> g.percent().size() > 1).toList();
     }
 
     /**

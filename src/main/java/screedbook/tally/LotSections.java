@@ -164,6 +164,7 @@ final class LotSections {
                 .filter(l -> touched.containsKey(Lot.name(l.mix(), l.lot())))
                 .forEach(l -> mean(figures, l));
         samples.densities().pairs().forEach(p -> pairs(figures, p));
+        samples.densities().growth().forEach(g -> growth(figures, g));
         return figures.section("density", "Density");
     }
 
@@ -272,6 +273,30 @@ final class LotSections {
                         List.copyOf(pairs.put()),
                         List.copyOf(pairs.entries()),
                         "ten places for each project, lift, mix and gauge: Alberta ATT-48/95, 3.1"));
+    }
+
+    private static void growth(Figures figures, Densities.Growth growth) {
+        int best = MatDensity.bestPasses(growth.percent());
+        List<String> put = new ArrayList<>();
+        growth.percent()
+                .forEach((passes, percent) -> put.add(passes
+                        + (passes == 1 ? " pass: " : " passes: ")
+                        + new Amount(percent, Unit.PERCENT).shown(1).text()));
+        figures.add(
+                "density-passes." + growth.place().replace(' ', '-'),
+                growth.place() + ", density by passes",
+                "highest after " + best + (best == 1 ? " pass, " : " passes, ")
+                        + new Amount(growth.percent().get(best), Unit.PERCENT)
+                                .shown(1)
+                                .text() + "; "
+                        + String.join(", ", put),
+                new java.math.BigDecimal(best),
+                "",
+                new Working(
+                        "the number of passes with the highest density",
+                        List.copyOf(put),
+                        List.copyOf(growth.entries()),
+                        "common practice, no source"));
     }
 
     Section samples() {

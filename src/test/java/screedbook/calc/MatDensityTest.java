@@ -7,6 +7,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import screedbook.unit.Amount;
 import screedbook.unit.Unit;
@@ -34,6 +35,20 @@ class MatDensityTest {
         PercentWithin.Sample sample = MatDensity.correlation(differences);
         assertThat(sample.mean()).isEqualByComparingTo("2.12");
         assertThat(sample.s().doubleValue()).isCloseTo(0.527, within(0.0005));
+    }
+
+    /** A trade article on the rhythm of rollers, page 5, read: 89.2, 91.8, 93.5 and 89.3 after 1 to 4 passes; best is 3. */
+    @Test
+    void theDensityIsHighestAfterTheThirdPassOfTheArticle() {
+        Map<Integer, BigDecimal> curve = Map.of(
+                1, new BigDecimal("89.2"),
+                2, new BigDecimal("91.8"),
+                3, new BigDecimal("93.5"),
+                4, new BigDecimal("89.3"));
+        assertThat(MatDensity.bestPasses(curve)).isEqualTo(3);
+        assertThat(MatDensity.bestPasses(Map.of(2, BigDecimal.ONE, 3, BigDecimal.ONE)))
+                .as("more passes that bring nothing")
+                .isEqualTo(2);
     }
 
     @Test

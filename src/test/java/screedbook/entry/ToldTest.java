@@ -168,6 +168,45 @@ class ToldTest {
     }
 
     @Test
+    void samplesCoresAndReadingsAreToldWithWhatTheirFiguresAre() {
+        Core core = Book.made(
+                Core.class,
+                "core",
+                "C-1",
+                "place_sta",
+                "12+50",
+                "pull",
+                "B",
+                "lift",
+                new BigDecimal("2"),
+                "lot",
+                new BigDecimal("1"),
+                "sublot",
+                new BigDecimal("2"),
+                "height_in",
+                new BigDecimal("2.10"),
+                "gmb",
+                new BigDecimal("2.311"));
+        assertThat(Told.line(core))
+                .isEqualTo("core  C-1  12+50  pull B lift 2  lot 1 sublot 2  height 2.10 in  Gmb 2.311");
+        Custody custody = Book.made(
+                Custody.class,
+                "sample",
+                "S-1",
+                "given_by",
+                "RK",
+                "taken_by",
+                "CD",
+                "seal_number",
+                "4411",
+                "whole",
+                "no");
+        assertThat(Told.line(custody)).isEqualTo("custody  S-1  RK to CD  seal 4411  not whole");
+        Result result = Book.made(Result.class, "sample", "S-1", "what", "air-voids", "found", new BigDecimal("3.9"));
+        assertThat(Told.line(result)).isEqualTo("result  S-1  air-voids 3.9");
+    }
+
+    @Test
     void anAmendmentSaysWhatItSetsAndWhatItTakesAway() {
         Amend amend = new Amend(
                 Ref.of("paver/17"), Book.map("net_ston", new BigDecimal("21.20"), "paver_degF", null), "misread");

@@ -259,6 +259,37 @@ class SamplesTest {
     }
 
     @Test
+    void readingsAfterMorePassesTellAfterHowManyItWasDensest() {
+        Shift shift = FillingTest.five();
+        String[] readings = {"138.0", "142.0", "144.7", "138.2"};
+        for (int i = 0; i < readings.length; i++) {
+            shift.key(
+                    Kind.GAUGE,
+                    "13:1" + i,
+                    "first_reading_lb_ft3",
+                    readings[i],
+                    "passes",
+                    i + 1 + "",
+                    "place_sta",
+                    "12+50",
+                    "pull",
+                    "B",
+                    "gmm",
+                    "2.480");
+        }
+        assertThat(Totals.of(shift.read(), JOB, ToDate.NONE, shift.at("16:00"))
+                        .figure("density-passes.pull-B-12+50")
+                        .orElseThrow()
+                        .text())
+                .isEqualTo("highest after 3 passes, 93.5 %; 1 pass: 89.2 %, 2 passes: 91.8 %, 3 passes: 93.5 %,"
+                        + " 4 passes: 89.3 %");
+        assertThat(of(shift, JOB, ToDate.NONE).densities().lots())
+                .as("what was read before the last pass is in no mean")
+                .singleElement()
+                .satisfies(l -> assertThat(l.tests()).hasSize(1));
+    }
+
+    @Test
     void aJobThatSaysNothingOfSamplesHasNoFigureOfThem() {
         Job silent = retest(null);
         Totals totals = Totals.of(
