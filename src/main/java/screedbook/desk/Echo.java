@@ -17,6 +17,7 @@ import screedbook.entry.Told;
 import screedbook.entry.Weather;
 import screedbook.entry.YesNo;
 import screedbook.job.Job;
+import screedbook.job.Road;
 import screedbook.tally.FeltAir;
 import screedbook.tally.Load;
 import screedbook.tally.OddArea;
@@ -88,10 +89,26 @@ final class Echo {
                     + (spot.to() == null ? "" : " to " + spot.to()));
         }
         if (spot.from() != null && spot.to() != null) {
-            words.add(screedbook.job.Road.of(model.shift().job())
-                    .length(spot.from(), spot.to())
-                    .text());
+            Road road = Road.of(model.shift().job());
+            words.add(road.length(spot.from(), spot.to()).text());
+            again(model, spot, road).ifPresent(words::add);
         }
+    }
+
+    /** {@code 150 ft of it paved already}: one lane keyed for another is seen before it is written. */
+    private static Optional<String> again(Model model, Ticket.Spot spot, Road road) {
+        BigDecimal a = road.along(spot.from());
+        BigDecimal b = road.along(spot.to());
+        return model.shift()
+                .totals()
+                .road()
+                .lane(spot.pull(), spot.lift())
+                .map(lane -> lane.ground().within(a.min(b), a.max(b)).length())
+                .filter(length -> spot.pull() != null && length.signum() > 0)
+                .map(length -> new Amount(
+                                        length,
+                                        Measure.WIDTH.unit(model.shift().job().system()))
+                                .text() + " of it paved already");
     }
 
     /** Pull, lift and mix of the last ticket, for the heading. */

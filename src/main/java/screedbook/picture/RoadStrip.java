@@ -53,8 +53,12 @@ public final class RoadStrip {
         this.step = wide(places, step);
         this.first = places.isEmpty() ? 0 : index(places.get(0));
         this.columns = places.isEmpty() ? 0 : (int) (last(places.get(places.size() - 1)) - first);
-        this.margin =
-                1 + work.lanes().stream().mapToInt(l -> label(l).length()).max().orElse(0);
+        this.margin = 1
+                + work.lanes().stream()
+                        .filter(RoadStrip::drawn)
+                        .mapToInt(l -> label(l).length())
+                        .max()
+                        .orElse(0);
         for (Lane lane : work.lanes()) {
             if (drawn(lane)) {
                 draw(lane, ends.stream().filter(e -> e.of(lane)).toList());

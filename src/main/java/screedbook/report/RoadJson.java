@@ -22,7 +22,7 @@ final class RoadJson {
     }
 
     void write(Roadwork work) throws IOException {
-        json.list("road", work.lanes(), this::lane);
+        json.list("road", work.lanes().stream().filter(Roadwork.Lane::now).toList(), this::lane);
     }
 
     private void lane(Roadwork.Lane lane) throws IOException {

@@ -34,13 +34,39 @@ public record Roadwork(List<Lane> lanes) {
      * @param faces faces of longitudinal joints that were tacked, as shots and joints tell
      * @param paved what the loads covered
      * @param before what earlier shifts paved of it, with no entry of this shift
+     * @param ground what is paved of it by now, in as few stretches as can be
      * @param places in the order in which they were noted
      */
     public record Lane(
-            String pull, Integer lift, Cover tacked, Cover faces, Cover paved, Cover before, List<Place> places) {
+            String pull,
+            Integer lift,
+            Cover tacked,
+            Cover faces,
+            Cover paved,
+            Cover before,
+            Cover ground,
+            List<Place> places) {
+        public Lane(
+                String pull, Integer lift, Cover tacked, Cover faces, Cover paved, Cover before, List<Place> places) {
+            this(
+                    pull,
+                    lift,
+                    tacked,
+                    faces,
+                    paved,
+                    before,
+                    Cover.of(paved.plus(before).joined()),
+                    places);
+        }
+
         /** {@code A lift 2}, as totals have it. */
         public String name() {
             return (pull == null ? "pull not noted" : pull) + (lift == null ? "" : " lift " + lift);
+        }
+
+        /** Whether this shift did something there. */
+        public boolean now() {
+            return !paved.empty() || !tacked.empty() || !faces.empty() || !places.isEmpty();
         }
 
         /** Where it was paved and no tack is noted for it. */

@@ -90,10 +90,7 @@ final class Survey {
             }
         }
         for (PavedBefore each : before.paved()) {
-            Noted here = noted.get(new Key(each.pull(), each.lift()));
-            if (here != null) {
-                here.before().addAll(each.on(road).stretches());
-            }
+            at(each.pull(), each.lift()).before().addAll(each.on(road).stretches());
         }
         return new Roadwork(lanes());
     }

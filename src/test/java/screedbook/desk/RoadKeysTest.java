@@ -151,4 +151,16 @@ class RoadKeysTest {
                         .text())
                 .isEqualTo("500.0 yd²");
     }
+
+    @Test
+    @DisplayName("row 63: a load on ground that is paved already says so before it is written")
+    void aLoadOnGroundThatIsPavedSaysSoWhileItIsKeyed() {
+        DeskRig rig = Scenes.load(DeskRig.open(), "118", "22.31", "286", "1200", "1350");
+        rig.later(6).keys("t");
+        Scenes.typedIn(rig, "from_sta", "1300");
+        Scenes.typedIn(rig, "to_sta", "1450");
+
+        assertThat(rig.screen()).contains("150 ft  50 ft of it paved already");
+        assertThat(Scenes.typedIn(rig, "pull", "A").screen()).doesNotContain("paved already");
+    }
 }

@@ -122,4 +122,17 @@ class PavedBeforeTest {
                 .extracting(Finding::rule)
                 .doesNotContain("paved-before", "gap-to-last-shift");
     }
+
+    @Test
+    void groundOfEarlierShiftsIsKnownBeforeThisOneLaysAnything() throws IOException {
+        KeptShift.opened(job, "2026-06-04-day", "paver").close();
+
+        assertThat(Shelf.at(folder)
+                        .shift(ShiftId.of("2026-06-04-day"))
+                        .totals()
+                        .road()
+                        .lanes())
+                .extracting(lane -> lane.name() + " " + lane.ground().length().toPlainString() + " " + lane.now())
+                .containsExactly("A lift 2 2000 false", "B lift 2 500 false");
+    }
 }

@@ -105,6 +105,7 @@ class RoadworkTest {
         final List<List<Ref>> paved = feet();
         final List<List<Ref>> tacked = feet();
         final List<List<Ref>> faces = feet();
+        final List<String> places = new ArrayList<>();
 
         private static List<List<Ref>> feet() {
             List<List<Ref>> feet = new ArrayList<>();
@@ -153,11 +154,13 @@ class RoadworkTest {
             for (int i = random.nextInt(5, 40); i > 0; i--) {
                 String pull = random.nextBoolean() ? "A" : "B";
                 int lift = random.nextInt(1, 3);
-                switch (random.nextInt(8)) {
+                switch (random.nextInt(10)) {
                     case 0, 1 -> tack(pull, lift);
                     case 2 -> struck(pull, lift);
                     case 3 -> amended(pull, lift);
                     case 4 -> rejected(pull, lift);
+                    case 5 -> shared(pull, lift);
+                    case 6 -> probed(pull, lift);
                     default -> convoy(pull, lift);
                 }
             }
@@ -224,6 +227,54 @@ class RoadworkTest {
                 shift.amend(n, "pull", pull, "the other pull");
             }
             at.put(pull + " lift " + lift, to);
+        }
+
+        /** A load of which a part went into another pull, each with its own stations; now and then the part is struck. */
+        private void shared(String pull, int lift) {
+            int from = begins(pull + " lift " + lift);
+            int to = onward(from, pull, lift);
+            Lane.over(lane(pull, lift).paved, from, to, next());
+            Ref ticket = next();
+            ticket(pull, lift, from, to);
+            at.put(pull + " lift " + lift, to);
+            String other = pull.equals("A") ? "B" : "A";
+            int a = random.nextInt(FEET + 1);
+            int b = random.nextInt(FEET + 1);
+            boolean struck = random.nextInt(4) == 0;
+            if (!struck) {
+                Lane.over(lane(other, lift).paved, a, b, next());
+            }
+            shift.key(
+                    Kind.PART,
+                    null,
+                    "of",
+                    ticket.toString(),
+                    "share_ston",
+                    "4.00",
+                    "pull",
+                    other,
+                    "lift",
+                    "" + lift,
+                    "from_sta",
+                    stakes.figures.get(a),
+                    "to_sta",
+                    stakes.figures.get(b));
+            if (struck) {
+                shift.strike(shift.lines().size(), "keyed for another load");
+            }
+        }
+
+        private void probed(String pull, int lift) {
+            int foot = random.nextInt(FEET + 1);
+            Kind kind = random.nextBoolean() ? Kind.DEPTH : Kind.SAMPLE;
+            boolean struck = random.nextInt(4) == 0;
+            if (!struck) {
+                lane(pull, lift).places.add(kind + " " + foot + " " + next());
+            }
+            shift.key(kind, clock(), "pull", pull, "lift", "" + lift, "place_sta", stakes.figures.get(foot));
+            if (struck) {
+                shift.strike(shift.lines().size(), "keyed twice");
+            }
         }
 
         private void rejected(String pull, int lift) {
@@ -311,6 +362,11 @@ class RoadworkTest {
             same(lane.name() + " paved", feet(lane.paved(), zero), driven.paved);
             same(lane.name() + " tacked", feet(lane.tacked(), zero), driven.tacked);
             same(lane.name() + " faces", feet(lane.faces(), zero), driven.faces);
+            assertThat(lane.places())
+                    .extracting(
+                            p -> p.kind() + " " + p.on().low().subtract(zero).intValueExact() + " "
+                                    + p.on().by().get(0))
+                    .containsExactlyInAnyOrderElementsOf(driven.places);
             assertThat(lane.paved().times(2).length())
                     .isEqualByComparingTo(
                             count(driven.paved, f -> driven.paved.get(f).size() > 1));
