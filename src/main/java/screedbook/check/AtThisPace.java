@@ -68,9 +68,9 @@ public record AtThisPace(List<Nearing> nearing, Pace pace, Optional<LastLoad> la
         return List.copyOf(lines);
     }
 
-    /** The last load where the work would outlast it: {@code last load 04:35}. */
+    /** The last load where the work would outlast it: {@code but last load 04:35}. */
     public Optional<String> lateLine() {
-        return late.map(l -> "last load " + l.leaves());
+        return late.map(l -> "but last load " + l.leaves());
     }
 
     /** Limits that are neared, in lines of at most 18 characters: {@code surface 35° 23:40}. */

@@ -170,7 +170,7 @@ final class ShiftView {
         stopped(model, above);
         Echo.side(model.shift()).forEach(t -> above.add(new Side(t, Style.STRONG)));
         model.shift().ahead().work().forEach(t -> above.add(new Side(t, Style.STRONG)));
-        model.shift().ahead().lateLine().ifPresent(t -> above.add(new Side(t, Style.DUE)));
+        model.shift().ahead().lateLine().ifPresent(t -> above.add(new Side(t, Style.STRONG)));
         above.add(new Side("", Style.PLAIN));
         List<Side> below = new ArrayList<>();
         model.shift().ahead().limits().forEach(l -> below.add(new Side(" " + l, Style.PLAIN)));

@@ -206,6 +206,49 @@ class MatCoolingTest {
         assertThat(mean(2, 300, 60, 5, 0)).isGreaterThan(9);
     }
 
+    /**
+     * Barber's figure (Highway Research Board Bulletin 168, 1957, eq. 2: constants and "average re-radiation" read, its
+     * exponent from memory), 19.2 W/m2K at 5 mph: the reason not to take it is that radiation would count twice.
+     */
+    @Test
+    void barbersFigureWouldMakeTheTimeShorterByATenth() {
+        double barber = (1.3 + 0.62 * Math.pow(5, 0.75)) * 5.678;
+        assertThat(barber).isEqualTo(19.2, within(0.1));
+
+        double ours = minutes(MatCooling.byWind(Amount.of("5", Unit.MILE_PER_HOUR)));
+
+        assertThat(minutes(barber) / ours).isEqualTo(0.9, within(0.03));
+    }
+
+    /** A lift of 2 in at 300 on a base of 50 degrees F under air as warm, a sky as warm as the air, no sun. */
+    private static double minutes(double h) {
+        SurfaceLoss loss = new SurfaceLoss(h, 10, MatCooling.EMISSIVITY, 10, 0);
+        Conduction cooling = MatCooling.cooling(0.0508, 148.889, 10, Stuff.HOT_MIX, loss);
+        return MatCooling.until(79.444, cooling, 148.889).mean().orElseThrow();
+    }
+
+    /** What makes the quarter: each figure put in, moved as far as nobody knows it, moves the minutes by these shares. */
+    @Test
+    void whatIsPutInMovesTheMinutesByLessThanTheBandAtATime() {
+        double base = mean(2, 300, 50, 5 / 1.15078, 0);
+        assertThat(mean(2, 310, 50, 5 / 1.15078, 0) / base).isEqualTo(1.08, within(0.02));
+        assertThat(mean(2.25, 300, 50, 5 / 1.15078, 0) / base).isEqualTo(1.20, within(0.03));
+        assertThat(mean(2, 300, 50, 20 / 1.15078, 0) / base).isEqualTo(0.75, within(0.06));
+        assertThat(mean(2, 300, 50, 0, 0) / base).isEqualTo(1.31, within(0.08));
+    }
+
+    /**
+     * Conductivity and heat of hot mix as a public model of pavement heat codes them after Gui and others 2007 (read); its
+     * density of 2238 is within a quarter of a percent of 140 lb/ft3. Of concrete: Carlson and others 2010 (abstract, read).
+     */
+    @Test
+    void theStuffOfTheLayersIsAsRead() {
+        assertThat(Stuff.HOT_MIX.k()).isEqualTo(1.21);
+        assertThat(Stuff.HOT_MIX.cp()).isEqualTo(921);
+        assertThat(Stuff.HOT_MIX.rho()).isEqualTo(2238, within(2238 * 0.0025));
+        assertThat(Stuff.CONCRETE.k()).isEqualTo(1.719);
+    }
+
     static java.util.List<Row> winds() {
         return Published.rows("mat-cooling-wind");
     }

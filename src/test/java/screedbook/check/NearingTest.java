@@ -153,6 +153,6 @@ class NearingTest {
                 AtThisPace.of(shift.day(), shift.job(), shift.ground().sheet(), shift.totals(), shift.time("00:40"));
 
         assertThat(ahead.work()).hasSize(1).first().asString().startsWith("shift done 0");
-        assertThat(ahead.lateLine()).contains("last load 03:00");
+        assertThat(ahead.lateLine()).contains("but last load 03:00");
     }
 }
