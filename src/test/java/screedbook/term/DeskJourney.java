@@ -123,7 +123,7 @@ class DeskJourney {
         pane.type("nlane closed at 21:00\r");
         onDisk(11);
         pane.type("c");
-        pane.waitFor("Enter goes on to the closing entry");
+        pane.waitFor("Before the last line of this book is written");
         pane.type("\r");
         answer("representative", "Lee Moss", "their loads", "3", "their tons", "66.35");
         answer("agreed", "yes", "day charged", "yes");
