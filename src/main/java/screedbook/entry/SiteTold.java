@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import screedbook.unit.Amount;
 
-/** The parts of the line that tells of the mat, the joints, stops, trucks, crew, instruments and safety. */
+/** The parts of the line that tells of the mat, its yield, the joints, stops, trucks, crew, instruments and safety. */
 final class SiteTold {
     private SiteTold() {}
 
@@ -14,6 +14,16 @@ final class SiteTold {
         List<String> parts = new ArrayList<>();
         if (entry instanceof Mat m) {
             add(parts, joined(text(m.mat()), word(m.taken())), text(m.place()), on(m.pull(), m.lift()), m.roller());
+        } else if (entry instanceof Depth d) {
+            String core = d.core() == null ? null : "core " + d.core();
+            add(parts, joined(text(d.thickness()), word(d.state())), text(d.place()), on(d.pull(), d.lift()), core);
+            add(parts, d.action());
+        } else if (entry instanceof Yield y) {
+            boolean tickets = y.firstTicket() != null || y.lastTicket() != null;
+            String from = y.firstTicket() == null ? "?" : y.firstTicket();
+            String to = y.lastTicket() == null ? "?" : y.lastTicket();
+            add(parts, Told.run(y.from(), y.to()), on(y.pull(), y.lift()), y.area() == null ? null : text(y.area()));
+            add(parts, tickets ? "tickets " + from + " to " + to : text(y.tons()), y.action());
         } else if (entry instanceof Profile p) {
             add(parts, Told.run(p.from(), p.to()), span(p.hottest(), p.coldest()), on(p.pull(), p.lift()));
             add(parts, p.sublot() == null ? null : "sublot " + p.sublot(), word(p.method()), p.cause());

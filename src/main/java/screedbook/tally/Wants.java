@@ -314,7 +314,8 @@ final class Wants {
             String one = row.each().compareTo(BigDecimal.ONE) == 0
                     ? "each " + row.of().word().substring(0, row.of().word().length() - 1)
                     : of;
-            String start = row.first() == null || row.first() == 0 ? "" : "the first " + row.first() + ", then ";
+            int first = row.first() == null ? 0 : row.first();
+            String start = first < 1 ? "" : first == 1 ? "with the first, then " : "the first " + first + ", then ";
             parts.add(start + many + " in " + one + (row.mix() == YesNo.YES ? " of each mix" : ""));
         }
         if (row.change() != null) {

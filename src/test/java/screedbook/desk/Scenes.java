@@ -122,6 +122,10 @@ final class Scenes {
                 new Scene("depth-loose", () -> night().keys("md2.25<enter>loose<enter>")),
                 new Scene("yield", () -> night().keys("my<enter>21+01")),
                 new Scene("yield-working", () -> night().keys("my<enter>21+01<C-w>")),
+                new Scene(
+                        "yield-written",
+                        () -> night().keys("my<enter>21+01<enter>md2.1<enter>compacted<enter><enter>")),
+                new Scene("shift-much-due", Scenes::muchDue),
                 new Scene("yield-nothing", () -> DeskRig.open().keys("my")),
                 new Scene("figure-working", () -> night().keys("y<enter>")),
                 new Scene("limit-working", () -> due().keys("118<enter>22.31<enter><C-w>")),
@@ -173,6 +177,8 @@ final class Scenes {
                 new Scene("sheet-distributor", () -> strapped().keys("<esc>")),
                 new Scene("sheet-strapping", Scenes::strapped),
                 new Scene("sheet-checks", () -> SheetTest.part(SheetTest.sheet(), "checks")),
+                new Scene("sheet-others", () -> wanted(muchDue())),
+                new Scene("sheet-other", () -> wanted(muchDue()).keys("<enter>")),
                 new Scene(
                         "sheet-haul",
                         () -> SheetTest.part(SheetTest.sheet(), "haul").keys("n")),
@@ -217,6 +223,50 @@ final class Scenes {
                 new Scene("help-closing", () -> night().keys("c?")),
                 new Scene("help-search", () -> night().keys("/<C-k>")),
                 new Scene("help-folder", () -> night().keys("<C-f><C-k>")));
+    }
+
+    /** More checks than the side has room for, one of them over. */
+    private static DeskRig muchDue() {
+        DeskRig rig = new DeskRig(
+                DeskRig.job(Map.of(
+                        "checks",
+                        DeskRig.map(
+                                "others",
+                                List.of(
+                                        DeskRig.map(
+                                                "kind",
+                                                "yield",
+                                                "first",
+                                                1,
+                                                "each",
+                                                40,
+                                                "of",
+                                                "tons",
+                                                "source",
+                                                "special provision 9"),
+                                        DeskRig.map("kind", "tack", "each", 1, "of", "shifts", "times", 2),
+                                        DeskRig.map("kind", "mat", "each", 60, "of", "minutes"),
+                                        DeskRig.map("kind", "depth", "each", 4, "of", "loads"),
+                                        DeskRig.map("kind", "rolling", "each", 1, "of", "shifts", "change", "pull"))))),
+                DeskRig.practice());
+        load(rig.keys("1n"), "104", "22.31", "286", "12+03", "13+53");
+        load(rig, "118", "21.96", "284", "13+53", "15+02");
+        return load(rig, "104", "22.08", "281", "15+02", "16+52");
+    }
+
+    private static DeskRig wanted(DeskRig rig) {
+        DeskRig checks = SheetTest.part(rig.keys("<esc>j"), "checks");
+        return goToPart(checks, "others").keys("<enter>");
+    }
+
+    private static DeskRig goToPart(DeskRig rig, String blank) {
+        for (int i = 0; i < 40; i++) {
+            if (((Screen.Item) rig.model().top()).form().active().name().equals(blank)) {
+                return rig;
+            }
+            rig.keys("<tab>");
+        }
+        throw new IllegalStateException("no blank " + blank + "\n" + rig.screen());
     }
 
     private static DeskRig newSheet() {
