@@ -25,6 +25,7 @@ public final class Rules {
                     GaugeRules.ALL,
                     DensityRules.ALL,
                     MatRules.ALL,
+                    UncompactedRules.ALL,
                     RollingRules.ALL,
                     JointRules.ALL,
                     StopRules.ALL,

@@ -31,12 +31,24 @@ final class SiteForms {
                 carried.put("place_sta", end);
             }
         }
+        if (kind == Kind.PROFILE) {
+            sublot(model, carried);
+        }
         boolean on = kind == Kind.JOINT && Joint.Run.LONGITUDINAL.word().equals(before.get("run"))
                 || kind == Kind.PROFILE && Profile.Method.CONTINUOUS.word().equals(before.get("method"))
                 || kind == Kind.ROLLING;
         if (on && before.containsKey("to_sta")) {
             carried.put("from_sta", before.get("to_sta"));
         }
+    }
+
+    /** The sublot that the newest load of the mix lies in; what is laid now lies there as a rule. */
+    private static void sublot(Model model, Map<String, String> carried) {
+        String mix = Forms.before(model, Kind.TICKET).get("mix");
+        model.shift().totals().samples().filling().newest(mix).ifPresent(where -> {
+            carried.put("lot", Integer.toString(where.lot()));
+            carried.put("sublot", Integer.toString(where.sublot()));
+        });
     }
 
     /** Whether a blank that is asked as a rule says nothing here: the end of a joint across, a count of a thermometer. */

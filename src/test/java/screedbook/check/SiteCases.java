@@ -24,6 +24,7 @@ final class SiteCases {
 
     static void add() {
         profiles();
+        sublots();
         mat();
         rolling();
         joints();
@@ -95,6 +96,27 @@ final class SiteCases {
                 Map.of(),
                 run + "hottest_degF=298 coldest_degF=247",
                 run + "hottest_degF=298 coldest_degF=247 action=stopped,~remixed");
+    }
+
+    /** Common practice: each sublot needs a look with a handheld camera. Two loads fill a sublot of 40 T. */
+    private static void sublots() {
+        Map<String, Object> cut = new HashMap<>(CAMERA);
+        cut.put("lots", Shift.map("lot_ston=80 sublot_ston=40 ends=nearest-ticket overnight=carry"));
+        RulesTest.shifts(
+                "uncompacted-sublot",
+                "",
+                Sort.MISSING,
+                "lot 1 of 12.5-70A, sublot 2: no thermal profile names it",
+                loads(cut).at("21:45", "profile lot=1 sublot=1"),
+                loads(cut).at("21:45", "profile lot=1 sublot=1").at("22:05", "profile sublot=2"));
+    }
+
+    private static Shift loads(Map<String, Object> job) {
+        return Shift.night(job)
+                .load("21:00", "1001", "")
+                .load("21:10", "1002", "")
+                .load("21:20", "1003", "")
+                .load("21:30", "1004", "");
     }
 
     private static void mat() {

@@ -156,6 +156,20 @@ class SiteKeysTest {
     }
 
     @Test
+    void aThermalProfileBeginsInTheSublotOfTheNewestLoad() {
+        DeskRig rig = new DeskRig(
+                DeskRig.job(Map.of("lots", DeskRig.map("lot_ston", 1000, "sublot_ston", 40))), DeskRig.practice());
+        rig.keys("1n" + Scenes.WEATHER);
+        Scenes.load(rig, "118", "22.31", "286", "1203", "1353");
+        Scenes.load(rig, "104", "21.96", "284", "1353", "1502");
+        Scenes.load(rig, "118", "22.08", "281", "1502", "1652");
+        Form form = ((Screen.Keying) rig.keys("mf").model().top()).form();
+
+        assertThat(form.text("lot")).isEqualTo("1");
+        assertThat(form.text("sublot")).isEqualTo("2");
+    }
+
+    @Test
     void anEighthIsTypedAsItStandsOnTheRule() {
         DeskRig rig = DeskRig.open().keys("ms10<enter>1<enter>3/16");
         assertThat(rig.screen()).contains("= 0.1875");
