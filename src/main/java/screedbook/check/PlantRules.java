@@ -63,7 +63,7 @@ final class PlantRules {
 
     private PlantRules() {}
 
-    private static String plant(String plant) {
+    static String plant(String plant) {
         return plant == null ? "the plant" : plant;
     }
 
@@ -187,34 +187,13 @@ final class PlantRules {
     private static List<Mark> loadNotHere(Look look) {
         List<Mark> marks = new ArrayList<>();
         for (ListMatch match : look.lists()) {
-            List<PlantRows.Row> run = new ArrayList<>();
-            Standing<?> beside = null;
-            for (PlantRows.Row row : match.rows().rows()) {
-                ListPair pair = match.pairs().stream()
-                        .filter(p -> p.row() == row)
-                        .findFirst()
-                        .orElse(null);
-                if (pair != null) {
-                    notHere(look, match, run, beside == null ? pair.ticket() : beside)
-                            .forEach(marks::add);
-                    run.clear();
-                    beside = pair.ticket();
-                } else if (match.notHere().contains(row)) {
-                    run.add(row);
-                }
-            }
-            notHere(look, match, run, beside).forEach(marks::add);
+            ListLoads.runs(match).forEach(run -> marks.add(notHere(look, match, run)));
         }
         return marks;
     }
 
-    private static List<Mark> notHere(Look look, ListMatch match, List<PlantRows.Row> run, Standing<?> beside) {
-        if (run.isEmpty()) {
-            return List.of();
-        }
-        List<Ref> of = beside == null
-                ? List.of(match.list().ref())
-                : List.of(beside.ref(), match.list().ref());
+    private static Mark notHere(Look look, ListMatch match, ListLoads.Run told) {
+        List<PlantRows.Row> run = told.rows();
         List<String> rows = run.stream()
                 .map(row -> row(row)
                         + ListMatch.said(look.day(), match, row)
@@ -223,14 +202,14 @@ final class PlantRules {
                                 .orElse(""))
                 .toList();
         String count = run.size() == 1 ? "a load" : run.size() + " loads";
-        return List.of(new Mark(
-                        of,
+        return new Mark(
+                        told.of(),
                         count + " of " + plant(match.rows().plant()) + "'s list " + (run.size() == 1 ? "is" : "are")
                                 + " not here: " + first(rows),
                         "each load of the plant's list has its ticket here",
                         LIST,
                         run.size() == 1 ? "ticket " + run.get(0).number() : run.size() + " tickets")
-                .because(String.join("; ", rows)));
+                .because(String.join("; ", rows));
     }
 
     static String row(PlantRows.Row row) {

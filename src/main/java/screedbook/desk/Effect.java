@@ -57,6 +57,13 @@ public sealed interface Effect {
     /** Save the pre-paving sheet of the job as it is on the disk. */
     record PrintPlan() implements Effect {}
 
+    /**
+     * Lay a plant's own list beside the shift.
+     *
+     * @param columns how it is read; null as the job says
+     */
+    record BringList(String plant, String path, screedbook.entry.ListColumns columns) implements Effect {}
+
     /** Leave the shift: let go of its files. */
     record Leave() implements Effect {}
 }

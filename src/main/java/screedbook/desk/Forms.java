@@ -83,7 +83,8 @@ final class Forms {
             inputs.add(text.isEmpty() ? input : input.carrying(text));
         }
         Form form = started(new Form(kind, model.source(), null, List.copyOf(inputs), 0, before, Map.of()));
-        Form ready = started(number(model, dues(model, form)));
+        Form due = dues(model, form);
+        Form ready = started(given.containsKey("number") ? due : number(model, due));
         Form at = ready.at(ready.firstDue());
         return given.containsKey(at.active().name()) && at.nextDue() >= 0 ? at.at(at.nextDue()) : at;
     }

@@ -286,6 +286,13 @@ public final class KeyTable {
                 ListKeys::finding));
         to.add(row(Place.FINDINGS, "a", "answer", "write what was done about it", c("a"), ListKeys::answer));
         to.add(row(Place.FINDINGS, "o", "entry", "open the entry", c("o"), ListKeys::findingEntry));
+        to.add(row(
+                Place.FINDINGS,
+                "t",
+                "",
+                "key the ticket of a load that a plant's list has and that is not here",
+                c("t"),
+                ListKeys::findingTicket));
         to.add(help(Place.FINDINGS));
         to.add(esc(Place.FINDINGS));
         to.add(walk(Place.TOTALS));
@@ -352,8 +359,43 @@ public final class KeyTable {
                 ListKeys::folderEnter));
         to.add(helpWhileTyping(Place.FOLDER));
         to.add(esc(Place.FOLDER));
+        plant(to);
         to.add(scroll(Place.HELP));
         to.add(esc(Place.HELP));
+    }
+
+    private static void plant(List<Row> to) {
+        Place file = Place.LIST_FILE;
+        to.add(row(
+                file, "Enter", "read it", "read the list of this path", code(Key.Code.ENTER), (m, k) -> PlantKeys.read(m)));
+        to.add(row(
+                file, "Tab", "plant", "another plant of the job", code(Key.Code.TAB), (m, k) -> PlantKeys.nextPlant(m)));
+        to.add(helpWhileTyping(file));
+        to.add(esc(file));
+        Place p = Place.COLUMNS;
+        to.add(walk(p));
+        to.add(row(
+                p,
+                "Enter",
+                "on",
+                "on to the next row; from the last one: lay the list beside the shift",
+                code(Key.Code.ENTER),
+                (m, k) -> PlantKeys.enter(m)));
+        to.add(row(
+                p,
+                "Left Right",
+                "choose",
+                "the choice before or behind",
+                codes(Key.Code.LEFT, Key.Code.RIGHT),
+                (m, k) -> PlantKeys.turn(m, k.code() == Key.Code.LEFT ? -1 : 1)));
+        to.add(row(p, "1-9", "", "the choice of this number", digits(), PlantKeys::numbered));
+        to.add(row(p, "o", "take offer", "take what is offered, and on", c("o"), (m, k) -> PlantKeys.offer(m)));
+        to.add(row(
+                p, "Backspace", "", "nothing in this row", code(Key.Code.BACKSPACE), (m, k) -> PlantKeys.none(m)));
+        to.add(row(
+                p, "Ctrl-S", "bring in", "lay the list beside the shift", ctrl("s"), (m, k) -> PlantKeys.bring(m)));
+        to.add(help(p));
+        to.add(esc(p));
     }
 
     static Row row(

@@ -29,7 +29,12 @@ final class KindMenu {
                             of("w", Kind.WASTE),
                             of("n", Kind.NUMBER, "ticket number explained"),
                             of("t", Kind.TRUCK, "truck on, off or seen"),
-                            of("l", Kind.PLANT_TOTAL)),
+                            of("l", Kind.PLANT_TOTAL),
+                            new Choice(
+                                    "L",
+                                    Told.kind(Kind.PLANT_LIST),
+                                    "lay the plant's own list of loads beside the shift",
+                                    PlantKeys::begin)),
                     group("tack", of("r", Kind.REFILL, "refill of a tack tank")),
                     group(
                             "mat",

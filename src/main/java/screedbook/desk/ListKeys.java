@@ -108,6 +108,10 @@ final class ListKeys {
         return step;
     }
 
+    static Step findingTicket(Model model, Key key) {
+        return chosenFinding(model).map(f -> PlantKeys.ticket(model, f)).orElse(Step.of(model));
+    }
+
     static Step findingEntry(Model model, Key key) {
         return chosenFinding(model)
                 .flatMap(f -> f.of().stream().findFirst())

@@ -41,6 +41,10 @@ final class ListView {
             scrolled(frame, beforeClosing(model, frame), before.top());
         } else if (screen instanceof Screen.Search search) {
             search(model, frame, search);
+        } else if (screen instanceof Screen.PlantFile file) {
+            PlantView.file(frame, file);
+        } else if (screen instanceof Screen.PlantColumns columns) {
+            PlantView.columns(frame, columns);
         } else if (screen instanceof Screen.OtherFolder folder) {
             folder(frame, folder);
         } else if (screen instanceof Screen.Help help) {

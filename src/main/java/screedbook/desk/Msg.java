@@ -11,6 +11,7 @@ import screedbook.entry.Damage;
 import screedbook.entry.Day;
 import screedbook.entry.Draft;
 import screedbook.entry.Line;
+import screedbook.entry.ListColumns;
 import screedbook.entry.Ref;
 import screedbook.entry.Seal;
 import screedbook.entry.ShiftId;
@@ -117,4 +118,21 @@ public sealed interface Msg {
 
     /** One line that holds the words that were looked for. */
     record Match(ShiftId shift, Ref ref, String text) {}
+
+    /**
+     * A plant's list was read, and the job does not say how.
+     *
+     * @param heading the names of its columns
+     * @param rows the cells of its first rows, under the heading
+     * @param guess what may be which; offered only
+     * @param known what the job says already
+     */
+    record ListAsked(
+            String plant,
+            String path,
+            List<String> heading,
+            List<List<String>> rows,
+            ListColumns guess,
+            ListColumns known)
+            implements Msg {}
 }

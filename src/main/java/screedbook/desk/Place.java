@@ -17,6 +17,8 @@ public enum Place {
     SEARCH("looking for words"),
     SEASON("the season"),
     FOLDER("another folder"),
+    LIST_FILE("a plant's list"),
+    COLUMNS("columns of a plant's list"),
     SHEET("the job sheet"),
     PLAN("findings of the plan"),
     DRAWN("the plan drawn"),

@@ -1,6 +1,7 @@
 package screedbook.desk;
 
 import java.util.List;
+import java.util.Map;
 import screedbook.check.InShort;
 import screedbook.entry.Crew;
 import screedbook.entry.Kind;
@@ -56,6 +57,12 @@ public sealed interface Screen {
      * @param shifts oldest first; null until they are read
      */
     record Season(List<InShort> shifts, Walk walk) implements Screen {}
+
+    /** Where a plant's own list lies, and whose it is. */
+    record PlantFile(String plant, String typed) implements Screen {}
+
+    /** Which column of a plant's list is which: what was chosen, by the names of the blanks. */
+    record PlantColumns(Msg.ListAsked asked, Map<String, String> chosen, Walk walk) implements Screen {}
 
     /** Where to go on when the disk refuses. */
     record OtherFolder(String typed) implements Screen {}
@@ -138,6 +145,12 @@ public sealed interface Screen {
         }
         if (this instanceof Season) {
             return Place.SEASON;
+        }
+        if (this instanceof PlantFile) {
+            return Place.LIST_FILE;
+        }
+        if (this instanceof PlantColumns) {
+            return Place.COLUMNS;
         }
         if (this instanceof OtherFolder) {
             return Place.FOLDER;

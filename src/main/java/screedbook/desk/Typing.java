@@ -20,6 +20,9 @@ final class Typing {
         if (model.top() instanceof Screen.OtherFolder folder) {
             return Step.of(model.top(new Screen.OtherFolder(edited(folder.typed(), key, text))));
         }
+        if (model.top() instanceof Screen.PlantFile file) {
+            return Step.of(model.top(new Screen.PlantFile(file.plant(), edited(file.typed(), key, text))));
+        }
         return Step.of(model);
     }
 

@@ -9,6 +9,7 @@ import screedbook.entry.Draft;
 import screedbook.entry.HandOver;
 import screedbook.entry.Kind;
 import screedbook.entry.Line;
+import screedbook.entry.PlantList;
 import screedbook.entry.Ticket;
 
 /** From a model and a message to the next model and what is to be done outside. */
@@ -41,6 +42,9 @@ public final class Update {
         }
         if (message instanceof Msg.Found found) {
             return Step.of(found(model, found));
+        }
+        if (message instanceof Msg.ListAsked asked) {
+            return Step.of(PlantKeys.asked(model, asked));
         }
         if (message instanceof Msg.CrewBefore crew) {
             return Step.of(CrewKeys.told(model, crew));
@@ -137,6 +141,7 @@ public final class Update {
         if (model.top() instanceof Screen.CrewLines && model.writing()) {
             next = next.pop();
         }
+        next = PlantKeys.done(next);
         next = onTheSameEntry(next, shift.day().all().size() - size(model));
         for (Line line : wrote.lines()) {
             if (line.entry() instanceof HandOver over && over.nextWho() != null) {
@@ -164,6 +169,9 @@ public final class Update {
         String on = "line " + last.n() + " on disk";
         if (last.entry() instanceof Ticket ticket && ticket.weights().net() != null) {
             on += "  " + ticket.weights().net().text() + "  " + Echo.loads(shift);
+        }
+        if (last.entry() instanceof PlantList list) {
+            on += "  " + PlantKeys.echo(shift, list.plant());
         }
         return wrote.said().isEmpty() ? on : on + "  " + wrote.said();
     }

@@ -32,6 +32,10 @@ final class Walking {
             return new Screen.CrewLines(
                     c.of(), c.crews(), c.walk().by(by, c.crews().size()));
         }
+        if (top instanceof Screen.PlantColumns c) {
+            return new Screen.PlantColumns(
+                    c.asked(), c.chosen(), c.walk().by(by, PlantKeys.fields().size()));
+        }
         if (top instanceof Screen.FindingList f) {
             return new Screen.FindingList(
                     f.walk().by(by, model.shift().findings().size()));

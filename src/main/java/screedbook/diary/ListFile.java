@@ -55,6 +55,14 @@ public final class ListFile {
         return ListTable.of(name, bytes, columns).heading();
     }
 
+    /** The cells of its first rows, at most so many. */
+    public List<List<String>> first(ListColumns columns, int most) {
+        return ListTable.of(name, bytes, columns).rows().stream()
+                .limit(most)
+                .map(ListTable.Row::cells)
+                .toList();
+    }
+
     /** The columns that are named and not in its heading; with none it can be read. */
     public List<String> missing(ListColumns columns) {
         List<String> heading = heading(columns);

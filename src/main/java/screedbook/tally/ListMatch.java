@@ -31,6 +31,7 @@ import screedbook.unit.Measure;
  * @param again rows whose number the list has once more
  * @param clock minutes by which the list's hours lie behind (or, below 0, before) those here on more than half of the
  *     loads; 0 where there is no such difference, and then each hour is held against its ticket's
+ * @param mixes the job's names for the mixes of the rows that are not here
  */
 public record ListMatch(
         Standing<PlantList> list,
@@ -40,7 +41,8 @@ public record ListMatch(
         List<Load> notThere,
         List<PlantRows.Row> outside,
         List<PlantRows.Row> again,
-        long clock) {
+        long clock,
+        Map<PlantRows.Row, String> mixes) {
 
     /** The newest list of each plant that can be compared, in the order in which they were brought. */
     public static List<ListMatch> all(Day day, Job job) {
@@ -67,6 +69,11 @@ public record ListMatch(
             }
         }
         return List.copyOf(newest.values());
+    }
+
+    /** The job's name for the mix of a row that is not here; null where it is not known. */
+    public String meant(PlantRows.Row row) {
+        return mixes.get(row);
     }
 
     /** Pairs that agree in all that both say. */
@@ -157,7 +164,14 @@ public record ListMatch(
                     free.stream().filter(Load::came).toList(),
                     List.copyOf(outside),
                     List.copyOf(again),
-                    clock);
+                    clock,
+                    meant(mixes, notHere));
+        }
+
+        private static Map<PlantRows.Row, String> meant(ListMixes mixes, List<PlantRows.Row> rows) {
+            Map<PlantRows.Row, String> meant = new LinkedHashMap<>();
+            rows.forEach(row -> mixes.known(row).ifPresent(mix -> meant.put(row, mix)));
+            return meant;
         }
 
         private long clock() {

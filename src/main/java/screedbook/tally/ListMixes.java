@@ -59,6 +59,11 @@ final class ListMixes {
         return row.mix() == null ? null : means.get(bare(row.mix()));
     }
 
+    /** Which mix a row speaks of, also one whose word stands in no row that was counted. */
+    Optional<String> known(PlantRows.Row row) {
+        return row.mix() == null ? Optional.empty() : Optional.ofNullable(meant(row)).or(() -> named(bare(row.mix())));
+    }
+
     /** What row and ticket say of the mix, where they do not say the same. */
     Optional<String> other(PlantRows.Row row, Ticket ticket) {
         String meant = meant(row);

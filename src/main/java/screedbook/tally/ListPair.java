@@ -94,7 +94,7 @@ public record ListPair(PlantRows.Row row, Load load, List<Apart> apart, boolean 
     }
 
     /** {@code T104}, {@code t-104}, {@code 0104} and {@code 104} are one truck; {@code A104} and {@code B104} are two. */
-    static boolean sameTruck(String theirs, String ours) {
+    public static boolean sameTruck(String theirs, String ours) {
         String a = bare(theirs);
         String b = bare(ours);
         return a.equals(b) || (digits(a) && a.equals(behind(b))) || (digits(b) && b.equals(behind(a)));

@@ -23,20 +23,25 @@ import screedbook.diary.Book;
 import screedbook.diary.Glance;
 import screedbook.diary.JobFolder;
 import screedbook.diary.JobRead;
+import screedbook.diary.ListFile;
 import screedbook.diary.Opened;
 import screedbook.diary.Saved;
 import screedbook.diary.Synced;
+import screedbook.entry.Aside;
 import screedbook.entry.Closing;
 import screedbook.entry.Crew;
 import screedbook.entry.Draft;
 import screedbook.entry.Kind;
 import screedbook.entry.Line;
+import screedbook.entry.ListColumns;
 import screedbook.entry.Moment;
+import screedbook.entry.PlantList;
 import screedbook.entry.Receipt;
 import screedbook.entry.Refused;
 import screedbook.entry.Seal;
 import screedbook.entry.ShiftId;
 import screedbook.entry.Shown;
+import screedbook.entry.Source;
 import screedbook.entry.Standing;
 import screedbook.entry.Unwritten;
 import screedbook.job.Agreed;
@@ -147,6 +152,8 @@ final class Hands {
             post.accept(find(find.words()));
         } else if (effect instanceof Effect.ReadSeason) {
             post.accept(season());
+        } else if (effect instanceof Effect.BringList list) {
+            post.accept(bring(list));
         } else if (effect instanceof Effect.ReadCrewBefore crew) {
             post.accept(crewBefore(crew.shift()));
         } else if (effect instanceof Effect.ReadJobSheet) {
@@ -320,6 +327,29 @@ final class Hands {
             said = closed(saved.seal().get(), said);
         }
         return new Msg.Wrote(lines, shift.page(), said);
+    }
+
+    /** A plant's list is copied, noted, and how it is read kept in the job; where that is not known it is asked. */
+    private Msg bring(Effect.BringList bring) {
+        if (shift == null || book == null && !behindTheClose) {
+            return new Msg.Refused("no book is open for writing");
+        }
+        try {
+            PlantHands hands = new PlantHands(shelf.folder(), shift.job());
+            ListFile list = hands.read(bring.path());
+            ListColumns columns = bring.columns() == null ? hands.known(bring.plant()) : bring.columns();
+            if (!hands.reads(list, columns)) {
+                return hands.asked(bring, list);
+            }
+            OffsetDateTime now = now(shift.job());
+            PlantList entry = hands.keep(shift.id(), bring.plant(), list, columns);
+            Msg wrote = write(List.of(new Unwritten(now, who, Source.LIVE, entry, Aside.NONE)));
+            return wrote instanceof Msg.Wrote done && bring.columns() != null
+                    ? hands.settled(done, bring.plant(), columns, who, now)
+                    : wrote;
+        } catch (IOException | InvalidPathException e) {
+            return new Msg.Refused("the list cannot be brought in: " + e.getMessage());
+        }
     }
 
     /** What was written of random places now that there may be a load more; empty where there is nothing to tell. */

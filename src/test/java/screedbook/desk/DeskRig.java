@@ -42,6 +42,7 @@ final class DeskRig {
     List<Crew> crews = List.of();
     boolean silent;
     final PaperSheet paper;
+    final PaperLists paperLists = new PaperLists();
     final List<Effect> effects = new ArrayList<>();
     final List<Draft> drafts = new ArrayList<>();
 
@@ -96,6 +97,8 @@ final class DeskRig {
                 add(opening(open.who()));
             }
             send(new Msg.Opened(page(), List.copyOf(drafts), true, ""));
+        } else if (effect instanceof Effect.BringList bring) {
+            send(paperLists.bring(bring, this));
         } else if (effect instanceof Effect.ReadCrewBefore) {
             send(new Msg.CrewBefore(crews.isEmpty() ? null : ShiftId.of("2026-06-02-day"), crews));
         } else if (effect instanceof Effect.DropJobSheet) {
@@ -145,7 +148,11 @@ final class DeskRig {
         return send(new Msg.Opened(page(), List.of(), true, ""));
     }
 
-    private Line add(Unwritten u) {
+    Job job() {
+        return job;
+    }
+
+    Line add(Unwritten u) {
         int n = lines.size() + 1;
         Line line = new Line(
                 "paver",
@@ -186,7 +193,7 @@ final class DeskRig {
         Ground ground = new Ground(
                 List.of(new InForce("paver", 1, Optional.of(new Agreed(job, 1, "ab12")), Optional.of(sheet))));
         return new Msg.Page(
-                NIGHT, "paver", Day.of(NIGHT, List.of(List.copyOf(lines))), ground, ToDate.NONE, List.of(), List.of());
+                NIGHT, "paver", Day.of(NIGHT, List.of(List.copyOf(lines))).with(paperLists.lists()), ground, ToDate.NONE, List.of(), List.of());
     }
 
     DeskRig later(int minutes) {

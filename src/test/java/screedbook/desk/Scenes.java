@@ -57,7 +57,7 @@ final class Scenes {
     }
 
     static List<Scene> all() {
-        return Stream.of(own(), SiteScenes.all(), SampleScenes.all())
+        return Stream.of(own(), SiteScenes.all(), SampleScenes.all(), PlantScenes.all())
                 .flatMap(List::stream)
                 .toList();
     }

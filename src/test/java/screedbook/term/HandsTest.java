@@ -30,7 +30,10 @@ import screedbook.entry.Draw;
 import screedbook.entry.Entry;
 import screedbook.entry.Fields;
 import screedbook.entry.Kind;
+import screedbook.entry.ListColumns;
 import screedbook.entry.Note;
+import screedbook.entry.PlantList;
+import screedbook.entry.PlantRows;
 import screedbook.entry.ShiftId;
 import screedbook.entry.Source;
 import screedbook.entry.Standing;
@@ -275,5 +278,40 @@ class HandsTest {
                 .singleElement()
                 .satisfies(match -> assertThat(match.text()).contains("sun"));
         assertThat(((Msg.Found) found.get(1)).matches()).isEmpty();
+    }
+
+    private static final String LIST = "Number,Truck,Net,Loaded\n48217,T104,20.10,06:40\n48218,T104,20.30,06:50\n";
+
+    @Test
+    @DisplayName("row 53: a plant's list at the desk is copied, noted and laid beside the shift")
+    void aPlantsListIsBroughtInAndHowItIsReadIsAskedOnce() throws IOException {
+        Path stick = Files.writeString(temporary.resolve("from the plant.csv"), LIST);
+        ListColumns columns =
+                new ListColumns("Number", "Truck", "Net", "Loaded", null, null, ListColumns.Weights.TONS, null);
+        String typed = "'" + stick + "'";
+
+        List<Msg> told = told(
+                "2026-06-03T08:00:00-06:00",
+                new Effect.Open(SHIFT, "AB", true),
+                new Effect.BringList("Quarry Road", typed, null),
+                new Effect.BringList("Quarry Road", typed, columns),
+                new Effect.BringList("Quarry Road", typed, null),
+                new Effect.BringList("Quarry Road", stick + ".gone", null));
+
+        assertThat(((Msg.ListAsked) told.get(1)).heading()).containsExactly("Number", "Truck", "Net", "Loaded");
+        assertThat(((Msg.ListAsked) told.get(1)).guess().weights()).isEqualTo(ListColumns.Weights.TONS);
+        Msg.Wrote wrote = (Msg.Wrote) told.get(2);
+        PlantList entry = (PlantList) wrote.lines().get(0).entry();
+        assertThat(folder.resolve("plant").resolve(entry.listFile())).hasContent(LIST);
+        assertThat(wrote.page().day().lists().values().iterator().next().rows())
+                .extracting(PlantRows.Row::number)
+                .containsExactly("48217", "48218");
+        assertThat(wrote.said()).isEqualTo("the job keeps its columns: revision 2; the file before is kept as"
+                + " job.json.before-2");
+        assertThat(told.get(3)).as("the job says it now").isInstanceOf(Msg.Wrote.class);
+        assertThat(((Msg.Refused) told.get(4)).said()).contains("from the plant.csv.gone").contains("it is not there");
+        assertThat(Verify.of(JobFolder.at(folder)).damages()).isEmpty();
+        ShiftFile read = Shelf.at(folder).shift(SHIFT);
+        assertThat(read.findings()).extracting(Finding::rule).contains("list-load-not-here");
     }
 }
