@@ -133,6 +133,10 @@ final class LotSections {
         }
         count(said, where, Density.By.CORE, "core");
         count(said, where, Density.By.GAUGE, "reading");
+        if (job.lots().randomBy() != null) {
+            int due = job.lots().draws() == null ? 1 : job.lots().draws();
+            said.add(samples.atRandom(where) + " of " + due + " taken at random");
+        }
         return said.isEmpty() ? "" : "; " + String.join(", ", said);
     }
 

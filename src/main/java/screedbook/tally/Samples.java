@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import screedbook.entry.Core;
 import screedbook.entry.Custody;
 import screedbook.entry.Day;
@@ -122,6 +123,22 @@ public final class Samples {
     /** The same of an entry of this shift that is being keyed. */
     public Optional<Filling.Where> where(Entry keyed) {
         return belonging.of(keyed, soFar.day().shift());
+    }
+
+    /** How much was taken of a sublot at random places, over all shifts: samples, cores and readings that say so. */
+    int atRandom(Filling.Where where) {
+        long sampled = taken.values().stream()
+                .filter(t -> t.where().filter(where::equals).isPresent())
+                .map(t -> t.sample().entry())
+                .filter(s -> s.what().atRandom() == YesNo.YES || s.origin().draw() != null)
+                .count();
+        long tested = Stream.<Standing<?>>concat(cores.stream(), soFar.all(Gauge.class).stream())
+                .filter(s -> s.entry() instanceof Core c
+                        ? c.spot().atRandom() == YesNo.YES
+                        : ((Gauge) s.entry()).spot().atRandom() == YesNo.YES)
+                .filter(s -> belonging.of(s).filter(where::equals).isPresent())
+                .count();
+        return (int) (sampled + tested);
     }
 
     /** Whether anything of lots, samples or densities is in the record. */

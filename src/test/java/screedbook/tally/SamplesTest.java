@@ -205,6 +205,18 @@ class SamplesTest {
     }
 
     @Test
+    void aSublotTellsHowManyOfItsRandomSamplesWereTaken() {
+        Shift shift = FillingTest.five()
+                .key(Kind.SAMPLE, "11:00", "sample", "S-1", "ticket", "103", "at_random", "yes")
+                .key(Kind.SAMPLE, "11:10", "sample", "S-2", "ticket", "103", "at_random", "no");
+        Totals totals = Totals.of(shift.read(), JOB, ToDate.NONE, shift.at("16:00"));
+        assertThat(totals.figure("sublot-tons." + MIX + ".1.2").orElseThrow().text())
+                .endsWith("; samples S-1, S-2, 1 of 1 taken at random");
+        assertThat(totals.figure("sublot-tons." + MIX + ".1.1").orElseThrow().text())
+                .endsWith("; 0 of 1 taken at random");
+    }
+
+    @Test
     void aCoreWithoutADensityIsOpen() {
         Shift shift = FillingTest.five();
         core(shift, "C-1");
@@ -229,7 +241,8 @@ class SamplesTest {
                 .isEqualByComparingTo("0.8");
         assertThat(totals.figure("core-density.C-2").orElseThrow().text()).isEqualTo("93.2 %");
         assertThat(totals.figure("sublot-tons." + MIX + ".1.2").orElseThrow().text())
-                .isEqualTo("100.00 T of 100 T; 3 loads, ticket 102 to 104, pull B lift 2 12+00 to 15+00; 3 cores");
+                .isEqualTo("100.00 T of 100 T; 3 loads, ticket 102 to 104, pull B lift 2 12+00 to 15+00; 3 cores,"
+                        + " 0 of 1 taken at random");
     }
 
     @Test
