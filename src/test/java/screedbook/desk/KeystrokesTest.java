@@ -9,6 +9,7 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import screedbook.entry.Core;
 import screedbook.entry.Custody;
+import screedbook.entry.Depth;
 import screedbook.entry.Gauge;
 import screedbook.entry.InstrumentCheck;
 import screedbook.entry.Joint;
@@ -28,6 +29,7 @@ import screedbook.entry.Ticket;
 import screedbook.entry.Truck;
 import screedbook.entry.Weather;
 import screedbook.entry.YesNo;
+import screedbook.entry.Yield;
 
 /** How many keys an entry takes. The budgets are the program's own promise; there is no outside source for them. */
 class KeystrokesTest {
@@ -275,5 +277,19 @@ class KeystrokesTest {
         assertThat(form.active().text()).isEqualTo("48");
         rig.keys("230<enter>104<enter>21.96<enter>285<enter>");
         assertThat(((Ticket) rig.last().entry()).paper().number()).isEqualTo("48230");
+    }
+
+    /** The station to which was measured, and no more: the tickets and where it began are carried on. */
+    @Test
+    void aYieldCheckTakesTwelveKeysAndAProbeTwelve() {
+        DeskRig rig = Scenes.night();
+        int check = count(rig, "my<enter>2101<enter>");
+        assertThat(rig.last().entry()).isInstanceOf(Yield.class);
+        assertThat(((Yield) rig.last().entry()).lastTicket()).isEqualTo("48217");
+        row("yield check", check, -1, 12);
+        int probe = count(rig, "md2.1<enter>2<enter><enter>");
+        assertThat(rig.last().entry()).isInstanceOf(Depth.class);
+        assertThat(((Depth) rig.last().entry()).state()).isEqualTo(Depth.State.COMPACTED);
+        row("probe of thickness", probe, -1, 12);
     }
 }

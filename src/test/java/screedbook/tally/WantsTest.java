@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import screedbook.entry.Kind;
@@ -252,5 +253,36 @@ class WantsTest {
 
     private static Due due(String id, String when, boolean now, BigDecimal left) {
         return new Due(id, id, when, now, 0, 0, null, left, List.of());
+    }
+
+    /** Seeded shifts: checks at random minutes among loads of random weight, against plain counting by hand. */
+    @Test
+    void ofRandomShiftsTheCountsHoldTogether() {
+        Random random = new Random(200);
+        for (int round = 0; round < 200; round++) {
+            Shift shift = Shift.day();
+            BigDecimal tons = BigDecimal.ZERO;
+            int checks = 0;
+            for (int i = 1; i <= 40; i++) {
+                BigDecimal net = BigDecimal.valueOf(1500 + random.nextInt(1000), 2);
+                shift.ticket(
+                        String.format("%02d:%02d", 8 + i / 6, i % 6 * 10), "" + i, net.toPlainString(), "mix", "M");
+                tons = tons.add(net);
+                if (random.nextInt(6) == 0) {
+                    checked(shift, String.format("%02d:%02d", 8 + i / 6, i % 6 * 10 + 5));
+                    checks++;
+                }
+            }
+            Due due = due(shift.key(Kind.CLOSING, "18:00"), "18:00", row(Kind.YIELD, null, "100", Count.TONS));
+            int turns = tons.divideToIntegralValue(new BigDecimal("100")).intValue();
+            assertThat(due.asked())
+                    .as("each full 100 T, and one more where the next is made early")
+                    .isBetween(turns, turns + 1);
+            assertThat(due.done()).isLessThanOrEqualTo(Math.min(checks, due.asked()));
+            assertThat(due.missed().isEmpty())
+                    .as("closed: what was not done is named")
+                    .isEqualTo(due.done() == due.asked());
+            assertThat(due.missed().size()).isLessThanOrEqualTo(due.asked() - due.done());
+        }
     }
 }
