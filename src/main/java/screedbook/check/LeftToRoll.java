@@ -21,6 +21,7 @@ import screedbook.entry.Surface;
 import screedbook.entry.Ticket;
 import screedbook.entry.Weather;
 import screedbook.job.Job;
+import screedbook.tally.FeltAir;
 import screedbook.tally.Load;
 import screedbook.unit.Amount;
 
@@ -205,18 +206,9 @@ public record LeftToRoll(String text, List<String> working) {
             return sun;
         }
 
-        /** Fog covers the whole sky; a sky that nobody noted is taken to be clear. */
+        /** A sky that nobody noted is taken to be clear. */
         private static double eighths(Weather.Sky sky) {
-            if (sky == null) {
-                return SkyCover.CLEAR.eighths();
-            }
-            return switch (sky) {
-                case CLEAR -> SkyCover.CLEAR.eighths();
-                case FEW -> SkyCover.FEW.eighths();
-                case SCATTERED -> SkyCover.SCATTERED.eighths();
-                case BROKEN -> SkyCover.BROKEN.eighths();
-                case OVERCAST, FOG -> SkyCover.OVERCAST.eighths();
-            };
+            return (sky == null ? SkyCover.CLEAR : FeltAir.cover(sky)).eighths();
         }
 
         private LeftToRoll told(MatCooling.Minutes minutes, double age) {

@@ -7,6 +7,7 @@ import screedbook.calc.Beaufort;
 import screedbook.calc.DewPoint;
 import screedbook.calc.HeatIndex;
 import screedbook.calc.RainRate;
+import screedbook.calc.SkyCover;
 import screedbook.calc.WindChill;
 import screedbook.entry.Weather;
 import screedbook.unit.Amount;
@@ -17,13 +18,15 @@ import screedbook.unit.Unit;
  *
  * @param heatIndex from 80 degrees F on; below it says nothing
  * @param force of the wind, 0 to 12
+ * @param cover how much of the sky is covered
  */
 public record FeltAir(
         Optional<Amount> dewPoint,
         Optional<Amount> windChill,
         Optional<Amount> heatIndex,
         Optional<Integer> force,
-        Optional<RainRate> rain) {
+        Optional<RainRate> rain,
+        Optional<SkyCover> cover) {
     private static final Amount WARM = Amount.of("80", Unit.DEG_F);
 
     /** Of one reading, in its own units. */
@@ -37,7 +40,19 @@ public record FeltAir(
                 air.flatMap(a -> wind.flatMap(w -> WindChill.of(a, w))),
                 air.flatMap(a -> damp.flatMap(h -> HeatIndex.of(a, h.value()))).filter(i -> i.compareTo(WARM) >= 0),
                 wind.map(Beaufort::of),
-                Optional.ofNullable(seen.rain()).map(RainRate::of));
+                Optional.ofNullable(seen.rain()).map(RainRate::of),
+                Optional.ofNullable(seen.sky()).map(FeltAir::cover));
+    }
+
+    /** Fog covers all of the sky. */
+    public static SkyCover cover(Weather.Sky sky) {
+        return switch (sky) {
+            case CLEAR -> SkyCover.CLEAR;
+            case FEW -> SkyCover.FEW;
+            case SCATTERED -> SkyCover.SCATTERED;
+            case BROKEN -> SkyCover.BROKEN;
+            case OVERCAST, FOG -> SkyCover.OVERCAST;
+        };
     }
 
     /** {@code dew point 41 °F  wind chill 36 °F  wind force 3}; empty where nothing comes of it. */
@@ -48,6 +63,7 @@ public record FeltAir(
         heatIndex.ifPresent(i -> words.add("heat index " + index(i)));
         force.ifPresent(f -> words.add("wind force " + f));
         rain.ifPresent(r -> words.add("rain " + word(r)));
+        cover.filter(c -> c != SkyCover.CLEAR).ifPresent(c -> words.add("sky " + c.text()));
         return String.join("  ", words);
     }
 

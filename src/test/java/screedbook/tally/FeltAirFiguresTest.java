@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import screedbook.entry.Kind;
+import screedbook.entry.Weather;
 
 /** What weather readings come to; the formulas themselves are held against printed charts where they stand. */
 class FeltAirFiguresTest {
@@ -57,6 +58,29 @@ class FeltAirFiguresTest {
     @Test
     void theDampestReadingTellsTheDewPoint() {
         assertThat(text(totals("50 80 0", "50 20 0"), "dew-point-most")).isEqualTo("44 °F");
+    }
+
+    /** Sky cover, Navy training tables (read): few is up to 2 eighths. */
+    @Test
+    void whatAReadingComesToIsToldUnderIt() {
+        Shift shift = Shift.day()
+                .key(
+                        Kind.WEATHER,
+                        "07:00",
+                        "air_degF",
+                        "40",
+                        "humidity_pct",
+                        "80",
+                        "wind_mph",
+                        "10",
+                        "sky",
+                        "few",
+                        "rain_in_h",
+                        "0.05");
+
+        assertThat(FeltAir.of(shift.read().last(Weather.class).orElseThrow().entry())
+                        .text())
+                .isEqualTo("dew point 34 °F  wind chill 34 °F  wind force 3  rain light  sky up to 2 eighths");
     }
 
     @Test
