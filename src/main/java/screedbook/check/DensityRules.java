@@ -230,7 +230,7 @@ final class DensityRules {
 
     private static List<Mark> sheeted(Look look, Sheeted rule) {
         Optional<SpecSheet> sheet = look.ground().sheet();
-        return look.job().isEmpty() || sheet.isEmpty()
+        return look.job().isEmpty() || sheet.isEmpty() || look.samples().isEmpty()
                 ? List.of()
                 : rule.marks(look.job().get(), sheet.get());
     }
