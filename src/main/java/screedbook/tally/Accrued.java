@@ -20,8 +20,8 @@ public final class Accrued {
     private final Map<String, Map<Key, Cell>> cells = new LinkedHashMap<>();
     private int shifts;
 
-    /** A figure in a unit. */
-    private record Key(String id, String unit) {}
+    /** A figure in a unit, carried in one way. */
+    private record Key(String id, String unit, Carry carry) {}
 
     /** A figure on its way. */
     private static final class Cell {
@@ -47,9 +47,9 @@ public final class Accrued {
             headings.putIfAbsent(section.id(), section.heading());
             Map<Key, Cell> into = cells.computeIfAbsent(section.id(), s -> new LinkedHashMap<>());
             for (Figure figure : section.figures()) {
-                Carry carry = Carry.of(figure);
+                Carry carry = Carry.of(figure, id -> values.get(id) != null);
                 if (carry != Carry.NOTHING) {
-                    Cell cell = into.computeIfAbsent(new Key(figure.id(), figure.unit()), k -> new Cell(carry));
+                    Cell cell = into.computeIfAbsent(new Key(figure.id(), figure.unit(), carry), k -> new Cell(carry));
                     take(cell, figure, values);
                 }
             }

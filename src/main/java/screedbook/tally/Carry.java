@@ -4,6 +4,8 @@ import java.math.BigDecimal;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import screedbook.unit.Unit;
 
 /** What becomes of a figure when several shifts are taken together. */
@@ -33,12 +35,22 @@ enum Carry {
     private static final Set<Unit.Dimension> ADDED =
             Set.of(Unit.Dimension.MASS, Unit.Dimension.VOLUME, Unit.Dimension.AREA);
 
-    static Carry of(Figure figure) {
+    /** Figures that run on from shift to shift, or tell what is left. */
+    private static final Pattern RUNS_ON =
+            Pattern.compile("pay-to-date|(sub)?lot-.*|plan-.*|.*-left(-.*)?|.*-planned(-.*)?");
+
+    /** A figure of one entry, such as {@code core-density.paver/26}, is of its shift alone. */
+    private static final Pattern OF_AN_ENTRY = Pattern.compile(".*\\.[a-z0-9-]+/\\d+");
+
+    /** @param there whether the figure by which a mean weighs is there */
+    static Carry of(Figure figure, Predicate<String> there) {
         String head = head(figure.id());
-        if (figure.value() == null || head.equals("pay-previous")) {
+        if (figure.value() == null
+                || head.equals("pay-previous")
+                || OF_AN_ENTRY.matcher(figure.id()).matches()) {
             return NOTHING;
         }
-        if (head.equals("pay-to-date")) {
+        if (RUNS_ON.matcher(head).matches()) {
             return NEWEST;
         }
         if (head.endsWith("-least")) {
@@ -48,7 +60,7 @@ enum Carry {
             return MOST;
         }
         if (head.endsWith("-mean") || OVER.containsKey(head)) {
-            return WEIGHED;
+            return there.test(over(figure.id())) ? WEIGHED : RANGE;
         }
         return adds(figure.unit()) ? SUM : RANGE;
     }

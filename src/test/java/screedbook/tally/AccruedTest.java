@@ -75,6 +75,25 @@ class AccruedTest {
     }
 
     @Test
+    void aMeanWithoutItsReadingsIsToldByItsLeastAndGreatestAndAFigureOfOneEntryNotAtAll() {
+        List<Figure> all = together(
+                List.of(figure("density-mean.1.core", "93.1", "pct"), figure("core-density.paver/26", "93.1", "pct")),
+                List.of(figure("density-mean.1.core", "92.4", "pct"), figure("core-density.paver/26", "92.4", "pct")));
+
+        assertThat(all).extracting(Figure::id).containsExactly("density-mean-least.1.core", "density-mean-most.1.core");
+    }
+
+    @Test
+    void aLotGoesOnAndWhatIsLeftIsWhatIsLeftNow() {
+        List<Figure> all = together(
+                List.of(figure("lot-tons.19-64.1", "900", "ston"), figure("yield-length-left.A lift 2", "400", "ft")),
+                List.of(figure("lot-tons.19-64.1", "1500", "ston"), figure("yield-length-left.A lift 2", "100", "ft")));
+
+        assertThat(value(all, "lot-tons.19-64.1")).isEqualByComparingTo("1500");
+        assertThat(value(all, "yield-length-left.A lift 2")).isEqualByComparingTo("100");
+    }
+
+    @Test
     void whatRunsOnIsTheNewestAndWhatWentBeforeIsLeftOut() {
         List<Figure> all = together(
                 List.of(figure("pay-previous.403", "0", "ston"), figure("pay-to-date.403", "10", "ston")),
