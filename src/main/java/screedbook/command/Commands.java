@@ -19,6 +19,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import screedbook.entry.Shown;
@@ -133,7 +134,7 @@ public final class Commands {
 
     private static int run(String[] words, OutputStream out, OutputStream err, Clock clock, boolean watched) {
         Outlet outlet = new Outlet(out);
-        CommandLine line = line(new Commands(clock, watched), writer(outlet), writer(err));
+        CommandLine line = line(alone(new Commands(clock, watched), words), writer(outlet), writer(err));
         int exit = line.execute(words);
         line.getOut().flush();
         if (outlet.trouble() != null) {
@@ -144,9 +145,25 @@ public final class Commands {
         return exit;
     }
 
-    private static CommandLine line(Commands commands, PrintWriter out, PrintWriter err) {
-        return new CommandLine(commands)
-                .setOut(out)
+    /** A command that is asked of archives begins without all others being read: that takes longer than its work. */
+    private static CommandLine alone(Commands commands, String[] words) {
+        Object one = words.length == 0
+                ? null
+                : switch (words[0]) {
+                    case "season" -> new SeasonCommand();
+                    case "find" -> new FindCommand();
+                    case "verify" -> new VerifyCommand();
+                    default -> null;
+                };
+        if (one == null) {
+            return new CommandLine(commands);
+        }
+        return new CommandLine(CommandSpec.wrapWithoutInspection(commands).name("screedbook"))
+                .addSubcommand(words[0], one);
+    }
+
+    private static CommandLine line(CommandLine line, PrintWriter out, PrintWriter err) {
+        return line.setOut(out)
                 .setErr(err)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
                 .setUsageHelpAutoWidth(false)
@@ -154,7 +171,7 @@ public final class Commands {
                 .setExpandAtFiles(false)
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setParameterExceptionHandler((trouble, words) -> meant(trouble))
-                .setExecutionExceptionHandler((trouble, line, words) -> stopped(trouble, line));
+                .setExecutionExceptionHandler((trouble, of, words) -> stopped(trouble, of));
     }
 
     private static PrintWriter writer(OutputStream out) {

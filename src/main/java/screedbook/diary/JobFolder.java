@@ -35,6 +35,7 @@ import screedbook.entry.Source;
 import screedbook.entry.Unwritten;
 import screedbook.entry.Written;
 import screedbook.job.Agreed;
+import screedbook.unit.UnitSystem;
 
 /** The folder of a job on the disk, as the record's form lays it out. */
 public final class JobFolder {
@@ -97,6 +98,11 @@ public final class JobFolder {
     /** Every accepted revision of the job that can be read, oldest first. */
     public List<Agreed> revisions() {
         return new Revisions(folder).all();
+    }
+
+    /** The system of units of the revision whose line has this hash. */
+    public Optional<UnitSystem> system(String sha256) {
+        return new Revisions(folder).system(sha256);
     }
 
     /** The revision whose line has this hash. */

@@ -17,9 +17,12 @@ import screedbook.entry.Moment;
 import screedbook.job.Agreed;
 import screedbook.job.Job;
 import screedbook.job.Revision;
+import screedbook.unit.UnitSystem;
 
 /** What was agreed, revision by revision: {@code job.jsonl}, each line a whole job with who accepted it, when and why. */
 final class Revisions {
+    private static final Map<Object, UnitSystem> SYSTEMS = Map.of("us", UnitSystem.US, "metric", UnitSystem.METRIC);
+
     private final Path folder;
 
     Revisions(Path folder) {
@@ -31,6 +34,23 @@ final class Revisions {
         Agreed agreed() {
             return revision.agreed();
         }
+    }
+
+    /** The system of units of the revision whose line has this hash, without reading the rest of the job. */
+    Optional<UnitSystem> system(String sha256) {
+        for (Path file : files()) {
+            try {
+                for (RawLine line : Chain.walk(Recovery.read(file), null).lines()) {
+                    if (Chain.hash(line.bytes()).equals(sha256)
+                            && Json.line(line.bytes()).get("agreed") instanceof Map<?, ?> agreed) {
+                        return Optional.ofNullable(SYSTEMS.get(agreed.get("units")));
+                    }
+                }
+            } catch (IOException | Json.NotJson e) {
+                return Optional.empty();
+            }
+        }
+        return Optional.empty();
     }
 
     List<Agreed> all() {

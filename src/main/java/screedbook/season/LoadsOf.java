@@ -5,9 +5,12 @@ import java.time.LocalDate;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -18,9 +21,10 @@ import screedbook.diary.JobFolder;
 import screedbook.diary.ShiftRead;
 import screedbook.entry.Damage;
 import screedbook.entry.Day;
+import screedbook.entry.Opening;
+import screedbook.entry.Plan;
 import screedbook.entry.ShiftId;
-import screedbook.job.Job;
-import screedbook.shelf.Shelf;
+import screedbook.entry.Standing;
 import screedbook.tally.MixSum;
 import screedbook.tally.Unplanned;
 import screedbook.unit.UnitSystem;
@@ -62,13 +66,13 @@ public final class LoadsOf implements AutoCloseable {
      */
     public Trouble job(Path folder, LocalDate from, LocalDate until, Consumer<ShiftId> read, Consumer<DayOf> told) {
         JobFolder listed = JobFolder.at(folder).listed();
-        Shelf shelf = Shelf.of(listed);
+        Map<String, Optional<UnitSystem>> systems = new ConcurrentHashMap<>();
         String name = String.valueOf(folder.toAbsolutePath().normalize().getFileName());
         Deque<Future<One>> ahead = new ArrayDeque<>();
         Days days = new Days(told);
         for (ShiftId shift : listed.shifts()) {
             if (!shift.date().isBefore(from) && !shift.date().isAfter(until)) {
-                ahead.add(readers.submit(() -> one(shelf, shift, name)));
+                ahead.add(readers.submit(() -> one(listed, systems, shift, name)));
                 if (ahead.size() > 2 * threads) {
                     days.add(result(ahead.remove()), read);
                 }
@@ -81,23 +85,33 @@ public final class LoadsOf implements AutoCloseable {
         return new Trouble(List.copyOf(days.damages), List.copyOf(days.notRead));
     }
 
-    private One one(Shelf shelf, ShiftId shift, String folder) {
-        ShiftRead read = reading.apply(shelf.folder(), shift);
+    private One one(JobFolder job, Map<String, Optional<UnitSystem>> systems, ShiftId shift, String folder) {
+        ShiftRead read = reading.apply(job, shift);
         Day day = read.day();
-        String job = day.all().isEmpty() ? folder : day.all().get(0).line().job();
+        String id = day.all().isEmpty() ? folder : day.all().get(0).line().job();
         List<String> notRead =
                 day.uncounted().stream().map(each -> Season.told(shift, each)).toList();
-        return new One(shift, job, MixSum.of(day, system(shelf, day)), read.damages(), notRead);
+        UnitSystem system = agreed(day)
+                .flatMap(hash -> systems.computeIfAbsent(hash, job::system))
+                .orElseGet(() -> Unplanned.job(day).system());
+        return new One(shift, id, MixSum.of(day, system), read.damages(), notRead);
     }
 
-    /** The job's system of units; jobs and sheets that were found once are kept for all. */
-    private static UnitSystem system(Shelf shelf, Day day) {
-        synchronized (shelf) {
-            return shelf.ground(day)
-                    .job()
-                    .map(Job::system)
-                    .orElseGet(() -> Unplanned.job(day).system());
+    /** The hash of the job revision in force at the end of the day, as its opening and plan lines say. */
+    private static Optional<String> agreed(Day day) {
+        Map<String, String> books = new HashMap<>();
+        String last = null;
+        for (Standing<?> each : day.all()) {
+            String book = each.line().book();
+            if (each.entry() instanceof Opening opening) {
+                last = opening.jobSha256();
+                books.put(book, last);
+            } else if (each.entry() instanceof Plan plan && !each.struck()) {
+                last = plan.jobSha256() == null ? books.get(book) : plan.jobSha256();
+                books.put(book, last);
+            }
         }
+        return Optional.ofNullable(last);
     }
 
     private static One result(Future<One> one) {
