@@ -25,7 +25,8 @@ public final class Remarks {
                             + " ticket instead_of container companions condition location in_unit laboratory report"
                             + " tickets hauler list_file list_sha256 firm id correlated_mix secured program file_id zone"
                             + " laptop_zone job_sha256 sheet sheet_sha256 roster instruments seal_before counts tons"
-                            + " findings method seed_sha256 seed tried file sha256 controlling_item")
+                            + " findings number_column truck_column net_column loaded_column date_column"
+                            + " mix_column named method seed_sha256 seed tried file sha256 controlling_item")
                     .split(" "));
 
     private final Map<Ref, Kind> kinds = new HashMap<>();
