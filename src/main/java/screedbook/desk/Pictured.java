@@ -57,15 +57,18 @@ final class Pictured {
         List<HeatStrip> heat = List.of(
                 strip(
                         "at the plant",
-                        Dot.atThePlant(totals.loads(), outside(findings, "plant")),
+                        Dot.atThePlant(totals.loads(), outside(findings, "heat-at-plant")),
                         sheet.map(s -> HeatLines.plant(job, s, last)).orElse(HeatLines.NONE)),
                 strip(
                         "at the paver",
-                        Dot.atThePaver(totals.loads(), outside(findings, "paver")),
+                        Dot.atThePaver(totals.loads(), outside(findings, "heat-at-paver")),
                         sheet.map(s -> HeatLines.paver(job, s, last)).orElse(HeatLines.NONE)),
                 strip(
                         "mat: " + Dot.MAT_SIGNS,
-                        Dot.ofTheMat(page.day(), Measure.TEMPERATURE.unit(job.system())),
+                        Dot.ofTheMat(
+                                page.day(),
+                                Measure.TEMPERATURE.unit(job.system()),
+                                outside(findings, "mat-behind-screed")),
                         HeatLines.mat(job)));
         return new Pictured(
                 heat,
@@ -78,10 +81,10 @@ final class Pictured {
         return new HeatStrip(name, dots, lines.low(), lines.high());
     }
 
-    private static Set<Ref> outside(List<Finding> findings, String where) {
+    private static Set<Ref> outside(List<Finding> findings, String rule) {
         Set<Ref> outside = new HashSet<>();
         for (Finding finding : findings) {
-            if (finding.sort() == Sort.OUTSIDE && finding.rule().equals("heat-at-" + where)) {
+            if (finding.sort() == Sort.OUTSIDE && finding.rule().equals(rule)) {
                 outside.addAll(finding.of());
             }
         }

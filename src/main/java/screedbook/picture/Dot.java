@@ -47,14 +47,21 @@ public record Dot(OffsetDateTime time, BigDecimal value, boolean outside, char s
         return of(loads, Ticket.Heat::plant, outside);
     }
 
-    /** The temperatures of the mat in one unit, each with a sign for when it was taken. */
-    public static List<Dot> ofTheMat(Day day, Unit degree) {
+    /**
+     * The temperatures of the mat in one unit, each with a sign for when it was taken.
+     *
+     * @param outside entries of which a temperature of the mat was found outside
+     */
+    public static List<Dot> ofTheMat(Day day, Unit degree, Set<Ref> outside) {
         List<Dot> dots = new ArrayList<>();
         for (Standing<Mat> each : day.standing(Mat.class)) {
             Amount seen = each.entry().mat();
             if (seen != null && seen.unit() == degree && each.time() != null) {
                 dots.add(new Dot(
-                        each.time(), seen.value(), false, sign(each.entry().taken())));
+                        each.time(),
+                        seen.value(),
+                        outside.contains(each.ref()),
+                        sign(each.entry().taken())));
             }
         }
         return List.copyOf(dots);

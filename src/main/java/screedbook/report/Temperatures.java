@@ -99,13 +99,17 @@ final class Temperatures {
         List<HeatStrip> strips = new ArrayList<>();
         HeatLines plant = plant(laid);
         HeatLines paver = paver(laid);
-        add(strips, "at the plant, by discharge" + said(plant), Dot.atThePlant(laid, outside("plant")), plant);
-        add(strips, "at the paver, each placed load" + said(paver), Dot.atThePaver(laid, outside("paver")), paver);
+        add(strips, "at the plant, by discharge" + said(plant), Dot.atThePlant(laid, outside("heat-at-plant")), plant);
+        add(
+                strips,
+                "at the paver, each placed load" + said(paver),
+                Dot.atThePaver(laid, outside("heat-at-paver")),
+                paver);
         paper.job()
                 .ifPresent(job -> add(
                         strips,
                         "mat: " + Dot.MAT_SIGNS,
-                        Dot.ofTheMat(paper.day(), Measure.TEMPERATURE.unit(job.system())),
+                        Dot.ofTheMat(paper.day(), Measure.TEMPERATURE.unit(job.system()), outside("mat-behind-screed")),
                         HeatLines.mat(job)));
         if (strips.isEmpty()) {
             return;
@@ -130,11 +134,11 @@ final class Temperatures {
         return lines.low().isPresent() ? "; the line is the least, # is outside" : "";
     }
 
-    private Set<Ref> outside(String where) {
+    private Set<Ref> outside(String rule) {
         Set<Ref> outside = new HashSet<>();
         for (Finding each : paper.findings()) {
             if (each.sort() == Sort.OUTSIDE
-                    && each.rule().equals("heat-at-" + where)
+                    && each.rule().equals(rule)
                     && !each.of().isEmpty()) {
                 outside.add(each.of().get(0));
             }

@@ -58,7 +58,8 @@ public record Pace(Optional<Finish> shift, Optional<Finish> pull, List<LastLoad>
             return Optional.empty();
         }
         Amount planned = new Amount(
-                made.plantRate().value().multiply(made.hours()), all.placed().unit());
+                made.plantRate().to(all.placed().unit()).value().multiply(made.hours()),
+                all.placed().unit());
         Amount left = planned.minus(all.placed());
         String put = made.plantRate().text() + " an hour x " + made.hours().toPlainString() + " h = "
                 + planned.shown(0).text() + ", less " + all.placed().text() + " placed";

@@ -135,7 +135,7 @@ class GrowthTest {
                 List.of(
                         strip(new Counted<>(Dot.atThePlant(t.loads(), Set.of()), looks)),
                         strip(new Counted<>(Dot.atThePaver(t.loads(), Set.of()), looks)),
-                        strip(new Counted<>(Dot.ofTheMat(p.day(), Unit.DEG_F), looks))),
+                        strip(new Counted<>(Dot.ofTheMat(p.day(), Unit.DEG_F, Set.of()), looks))),
                 new Counted<>(Dot.placed(t.loads()), looks),
                 Optional.empty(),
                 s.pictured()::road);
