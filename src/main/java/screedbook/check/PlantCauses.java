@@ -46,9 +46,9 @@ record PlantCauses(List<String> said, List<Ref> of) {
         Amount theirs = pair.row().net();
         boolean turned = ours != null
                 && theirs != null
-                && theirs.unit() == ours.unit()
                 && theirs.compareTo(ours) != 0
-                && swapped(ours.value()).contains(scaled(theirs.value()));
+                && swapped(ours.value()).stream()
+                        .anyMatch(s -> s.compareTo(theirs.to(ours.unit()).value()) == 0);
         return turned ? " Two digits of the net changed places in one of them." : "";
     }
 

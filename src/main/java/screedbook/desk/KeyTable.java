@@ -367,9 +367,19 @@ public final class KeyTable {
     private static void plant(List<Row> to) {
         Place file = Place.LIST_FILE;
         to.add(row(
-                file, "Enter", "read it", "read the list of this path", code(Key.Code.ENTER), (m, k) -> PlantKeys.read(m)));
+                file,
+                "Enter",
+                "read it",
+                "read the list of this path",
+                code(Key.Code.ENTER),
+                (m, k) -> PlantKeys.read(m)));
         to.add(row(
-                file, "Tab", "plant", "another plant of the job", code(Key.Code.TAB), (m, k) -> PlantKeys.nextPlant(m)));
+                file,
+                "Tab",
+                "plant",
+                "another plant of the job",
+                code(Key.Code.TAB),
+                (m, k) -> PlantKeys.nextPlant(m)));
         to.add(helpWhileTyping(file));
         to.add(esc(file));
         Place p = Place.COLUMNS;
@@ -390,10 +400,8 @@ public final class KeyTable {
                 (m, k) -> PlantKeys.turn(m, k.code() == Key.Code.LEFT ? -1 : 1)));
         to.add(row(p, "1-9", "", "the choice of this number", digits(), PlantKeys::numbered));
         to.add(row(p, "o", "take offer", "take what is offered, and on", c("o"), (m, k) -> PlantKeys.offer(m)));
-        to.add(row(
-                p, "Backspace", "", "nothing in this row", code(Key.Code.BACKSPACE), (m, k) -> PlantKeys.none(m)));
-        to.add(row(
-                p, "Ctrl-S", "bring in", "lay the list beside the shift", ctrl("s"), (m, k) -> PlantKeys.bring(m)));
+        to.add(row(p, "Backspace", "", "nothing in this row", code(Key.Code.BACKSPACE), (m, k) -> PlantKeys.none(m)));
+        to.add(row(p, "Ctrl-S", "bring in", "lay the list beside the shift", ctrl("s"), (m, k) -> PlantKeys.bring(m)));
         to.add(help(p));
         to.add(esc(p));
     }

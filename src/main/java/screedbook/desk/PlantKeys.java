@@ -140,7 +140,7 @@ final class PlantKeys {
         Screen.PlantColumns screen = (Screen.PlantColumns) model.top();
         Optional<String> offered = offered(screen, field(screen));
         return offered.isEmpty()
-                ? Step.of(model.say("nothing is offered here"))
+                ? Step.of(down(model).say("nothing was offered there"))
                 : Step.of(down(with(model, offered.get()).model()));
     }
 
@@ -165,8 +165,7 @@ final class PlantKeys {
         }
         return Step.of(
                 model.writing(true).say("writing"),
-                new Effect.BringList(
-                        screen.asked().plant(), screen.asked().path(), columns));
+                new Effect.BringList(screen.asked().plant(), screen.asked().path(), columns));
     }
 
     /** What was asked for the list is taken off the desk. */
@@ -183,9 +182,10 @@ final class PlantKeys {
         if (!finding.rule().equals(NOT_HERE)) {
             return Step.of(model.say("this finding names no load of a plant's list that is not here"));
         }
-        Optional<ListLoads.Load> load =
-                ListLoads.notHere(model.shift().day(), model.shift().job(), finding).stream()
-                        .findFirst();
+        Optional<ListLoads.Load> load = ListLoads.notHere(
+                        model.shift().day(), model.shift().job(), finding)
+                .stream()
+                .findFirst();
         if (load.isEmpty()) {
             return Step.of(model.say("the list cannot be read any more"));
         }
@@ -194,8 +194,7 @@ final class PlantKeys {
             return step;
         }
         Form form = keying.form();
-        Form begun = new Form(
-                form.kind(), Source.NOTES, null, form.inputs(), form.at(), form.before(), Map.of());
+        Form begun = new Form(form.kind(), Source.NOTES, null, form.inputs(), form.at(), form.before(), Map.of());
         return Step.of(step.model()
                 .with(model.source())
                 .top(new Screen.Keying(begun))

@@ -31,12 +31,21 @@ final class PlantView {
 
     static void columns(Frame frame, Screen.PlantColumns screen) {
         int y = frame.top();
-        text(frame, y, "list of " + screen.asked().plant() + "  " + screen.asked().path(), Style.STRONG);
+        text(
+                frame,
+                y,
+                "list of " + screen.asked().plant() + "  " + screen.asked().path(),
+                Style.STRONG);
         List<Field> fields = PlantKeys.fields();
         int room = Math.max(1, frame.bottom() - y - 6);
         int top = screen.walk().top(room, fields.size());
         for (int i = top; i < fields.size() && i - top < room; i++) {
-            row(frame, y + 2 + i - top, screen, fields.get(i), i == screen.walk().at());
+            row(
+                    frame,
+                    y + 2 + i - top,
+                    screen,
+                    fields.get(i),
+                    i == screen.walk().at());
         }
         foot(frame, screen, frame.bottom() - 4);
     }
@@ -47,7 +56,8 @@ final class PlantView {
             frame.pen().fill(0, y, frame.width(), 1, ' ', Style.CHOSEN);
         }
         String value = screen.chosen().getOrDefault(field.name(), "-");
-        String line = (walked ? ">" : " ") + ListView.pad(field.label(), LABEL) + ListView.pad(Shown.text(value), VALUE);
+        String line =
+                (walked ? ">" : " ") + ListView.pad(field.label(), LABEL) + ListView.pad(Shown.text(value), VALUE);
         String offered = PlantKeys.offered(screen, field)
                 .map(o -> "  perhaps " + Shown.text(o))
                 .orElse("");

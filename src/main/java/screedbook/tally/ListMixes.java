@@ -61,7 +61,9 @@ final class ListMixes {
 
     /** Which mix a row speaks of, also one whose word stands in no row that was counted. */
     Optional<String> known(PlantRows.Row row) {
-        return row.mix() == null ? Optional.empty() : Optional.ofNullable(meant(row)).or(() -> named(bare(row.mix())));
+        return row.mix() == null
+                ? Optional.empty()
+                : Optional.ofNullable(meant(row)).or(() -> named(bare(row.mix())));
     }
 
     /** What row and ticket say of the mix, where they do not say the same. */

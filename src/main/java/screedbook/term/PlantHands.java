@@ -37,7 +37,8 @@ final class PlantHands {
             bare = quoted ? bare.substring(1, bare.length() - 1) : bare;
         }
         boolean home = bare.startsWith("~/");
-        return ListFile.read(home ? Path.of(System.getProperty("user.home")).resolve(bare.substring(2)) : Path.of(bare));
+        return ListFile.read(
+                home ? Path.of(System.getProperty("user.home")).resolve(bare.substring(2)) : Path.of(bare));
     }
 
     /** What the job says now of how a plant's list is read. */

@@ -193,7 +193,13 @@ final class DeskRig {
         Ground ground = new Ground(
                 List.of(new InForce("paver", 1, Optional.of(new Agreed(job, 1, "ab12")), Optional.of(sheet))));
         return new Msg.Page(
-                NIGHT, "paver", Day.of(NIGHT, List.of(List.copyOf(lines))).with(paperLists.lists()), ground, ToDate.NONE, List.of(), List.of());
+                NIGHT,
+                "paver",
+                Day.of(NIGHT, List.of(List.copyOf(lines))).with(paperLists.lists()),
+                ground,
+                ToDate.NONE,
+                List.of(),
+                List.of());
     }
 
     DeskRig later(int minutes) {

@@ -48,12 +48,13 @@ class PlantKeysTest {
                 .contains("list: number")
                 .contains("perhaps Ticket No")
                 .contains("1 Date  2 Time  3 Ticket No  4 Vehicle  5 Product  6 Net lb");
-        assertThat(((Screen.PlantColumns) rig.model().top()).chosen()).as("nothing is taken").isEmpty();
+        assertThat(((Screen.PlantColumns) rig.model().top()).chosen())
+                .as("nothing is taken")
+                .isEmpty();
         rig.keys("ooooooo");
         assertThat(rig.screen()).contains("Ticket No").contains("1 ymd  2 mdy  3 dmy");
         rig.keys("2<enter>");
-        assertThat(rig.screen())
-                .contains("line 4 on disk  1 matched, 1 missing here, 0 missing there, 1 different");
+        assertThat(rig.screen()).contains("line 4 on disk  1 matched, 1 missing here, 0 missing there, 1 different");
         assertThat(((PlantList) rig.last().entry()).columns())
                 .isEqualTo(new ListColumns(
                         "Ticket No",
@@ -107,7 +108,9 @@ class PlantKeysTest {
         rig.keys("mLother.csv<enter>");
         assertThat(rig.model().top()).isInstanceOf(Screen.PlantColumns.class);
         assertThat(chosen("net_column")).isEqualTo("Net lb");
-        assertThat(chosen("number_column")).as("a column that is not there is not chosen").isNull();
+        assertThat(chosen("number_column"))
+                .as("a column that is not there is not chosen")
+                .isNull();
     }
 
     @Test
@@ -152,7 +155,10 @@ class PlantKeysTest {
 
     private void walkTo(String rule) {
         rig.keys("f<home>");
-        int at = rig.model().shift().findings().stream().map(Finding::rule).toList().indexOf(rule);
+        int at = rig.model().shift().findings().stream()
+                .map(Finding::rule)
+                .toList()
+                .indexOf(rule);
         assertThat(at).as(rule).isNotNegative();
         rig.keys("<down>".repeat(at));
     }

@@ -43,10 +43,8 @@ final class PlantScenes {
 
     private static DeskRig totals() {
         DeskRig rig = asked().keys("ooooooo2<enter>y");
-        int at = ListKeys.figures(rig.model()).stream()
-                .map(f -> f.id())
-                .toList()
-                .indexOf("plant-list.Quarry Road");
+        int at =
+                ListKeys.figures(rig.model()).stream().map(f -> f.id()).toList().indexOf("plant-list.Quarry Road");
         return rig.keys("<down>".repeat(at) + "<enter>");
     }
 

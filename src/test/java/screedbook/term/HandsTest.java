@@ -306,10 +306,12 @@ class HandsTest {
         assertThat(wrote.page().day().lists().values().iterator().next().rows())
                 .extracting(PlantRows.Row::number)
                 .containsExactly("48217", "48218");
-        assertThat(wrote.said()).isEqualTo("the job keeps its columns: revision 2; the file before is kept as"
-                + " job.json.before-2");
+        assertThat(wrote.said())
+                .isEqualTo("the job keeps its columns: revision 2; the file before is kept as" + " job.json.before-2");
         assertThat(told.get(3)).as("the job says it now").isInstanceOf(Msg.Wrote.class);
-        assertThat(((Msg.Refused) told.get(4)).said()).contains("from the plant.csv.gone").contains("it is not there");
+        assertThat(((Msg.Refused) told.get(4)).said())
+                .contains("from the plant.csv.gone")
+                .contains("it is not there");
         assertThat(Verify.of(JobFolder.at(folder)).damages()).isEmpty();
         ShiftFile read = Shelf.at(folder).shift(SHIFT);
         assertThat(read.findings()).extracting(Finding::rule).contains("list-load-not-here");
