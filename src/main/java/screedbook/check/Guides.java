@@ -12,6 +12,7 @@ import screedbook.entry.Core;
 import screedbook.entry.Day;
 import screedbook.entry.Depth;
 import screedbook.entry.Entry;
+import screedbook.entry.Restart;
 import screedbook.entry.Standing;
 import screedbook.entry.Surface;
 import screedbook.entry.Tack;
@@ -53,6 +54,7 @@ public final class Guides {
         for (String dilution : List.of("emulsion_parts", "water_parts", "diluted")) {
             BY_BLANK.put("tack." + dilution, Guides::dilution);
         }
+        BY_BLANK.put("restart.of", k -> SiteGuides.stood(k.day(), (Restart) k.entry(), k.at()));
         for (String blank : SiteGuides.blanks()) {
             BY_BLANK.put(blank, k -> SiteGuides.of(k.job(), k.sheet(), k.entry(), k.at(), blank));
         }

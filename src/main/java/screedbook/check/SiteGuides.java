@@ -1,5 +1,6 @@
 package screedbook.check;
 
+import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.HashMap;
 import java.util.List;
@@ -7,12 +8,16 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+import screedbook.entry.Day;
 import screedbook.entry.Entry;
 import screedbook.entry.InstrumentCheck;
 import screedbook.entry.Joint;
 import screedbook.entry.Mat;
 import screedbook.entry.Profile;
+import screedbook.entry.Restart;
 import screedbook.entry.Rolling;
+import screedbook.entry.Standing;
+import screedbook.entry.Stop;
 import screedbook.entry.Straightedge;
 import screedbook.entry.Truck;
 import screedbook.entry.YesNo;
@@ -265,6 +270,22 @@ final class SiteGuides {
                         PlanRules.source(checks),
                         Verdict.NONE,
                         "The job says how long the paver may stand.");
+    }
+
+    /** How long the paver stood, and what waited. */
+    static Guide stood(Day day, Restart restart, OffsetDateTime at) {
+        Optional<Standing<?>> stop = restart.of() == null ? Optional.empty() : day.find(restart.of());
+        if (stop.isEmpty()
+                || !(stop.get().entry() instanceof Stop of)
+                || stop.get().struck()) {
+            return restart.of() == null ? Guide.NOTHING : said("no stop that stands", "", Verdict.LOOK_AGAIN, "");
+        }
+        if (stop.get().time() == null) {
+            return Guide.NOTHING;
+        }
+        long minutes = Duration.between(stop.get().time(), at).toMinutes();
+        String waiting = of.waiting() == null ? "" : ", " + of.waiting() + " waiting";
+        return said("stood " + minutes + " min" + waiting, "", Verdict.NONE, "");
     }
 
     /** What it should show, and how far off the job lets it be. */

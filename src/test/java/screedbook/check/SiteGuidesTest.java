@@ -16,12 +16,15 @@ class SiteGuidesTest {
     private static final OffsetDateTime AT = OffsetDateTime.parse("2026-06-03T21:00:00-06:00");
 
     private static Guide guide(Map<String, Object> changes, String blank, String told) {
+        return Guides.of(ground(changes), Shift.night().day(), Shift.entry(told), AT, blank);
+    }
+
+    private static Ground ground(Map<String, Object> changes) {
         Job job = Shift.job(changes);
         SpecSheet sheet = SpecSheet.shipped((String) changes.getOrDefault("sheet", "practice"))
                 .orElseThrow();
-        Ground ground = new Ground(
+        return new Ground(
                 List.of(new InForce("paver", 1, Optional.of(new Agreed(job, 1, "ab12")), Optional.of(sheet))));
-        return Guides.of(ground, Shift.night().day(), Shift.entry(told), AT, blank);
     }
 
     private static void says(Guide guide, String limit, Verdict verdict) {
@@ -113,6 +116,15 @@ class SiteGuidesTest {
                 Verdict.NONE);
         says(guide(Map.of(), "truck", "truck truck=T999"), "not in the job's list", Verdict.LOOK_AGAIN);
         says(guide(Map.of(), "truck", "truck truck=T104"), "", Verdict.NONE);
+    }
+
+    @Test
+    void aRestartSaysHowLongThePaverStood() {
+        Shift shift = Shift.night().at("20:40", "stop cause=rain waiting=3");
+        Guide guide = Guides.of(ground(Map.of()), shift.day(), Shift.entry("restart of=paver/4"), AT, "of");
+        says(guide, "stood 20 min, 3 waiting", Verdict.NONE);
+        Guide other = Guides.of(ground(Map.of()), shift.day(), Shift.entry("restart of=paver/3"), AT, "of");
+        says(other, "no stop that stands", Verdict.LOOK_AGAIN);
     }
 
     /** 10 CFR 30.34(i), read: two independent physical controls when a portable gauge is not under watch. */
