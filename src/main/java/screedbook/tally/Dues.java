@@ -60,7 +60,7 @@ final class Dues {
             made.spread();
             made.tackSample(shots, before);
             made.sample(samples);
-            made.dues.addAll(Wants.of(day, job, loads, before, now));
+            made.dues.addAll(Wants.of(day, job, loads, samples, before, now));
         }
         return List.copyOf(made.dues);
     }

@@ -77,6 +77,10 @@ public final class Samples {
     }
 
     /** How the lots filled. */
+    Belonging belonging() {
+        return belonging;
+    }
+
     public Filling filling() {
         return filling;
     }

@@ -6,17 +6,18 @@ import java.util.List;
 import screedbook.entry.Ref;
 
 /** The turns of a check: what happened is told one after the other, and it knows when the next check is due. */
-sealed interface Turns permits CountedTurns, TimedTurns, ShiftTurns, ChangeTurns {
+sealed interface Turns permits CountedTurns, SublotTurns, TimedTurns, ShiftTurns, ChangeTurns {
     /**
      * A load, a shot or an entry that answers.
      *
      * @param much what it adds to the count; null for an entry that answers
      * @param answered whether a load's own entry answers
-     * @param changed what is another than before, for what is asked at a change; empty when nothing
+     * @param changed what is another than before, for what is asked at a change; of an answer, the sublot to which it
+     *     belongs; empty when nothing
      */
     record Step(OffsetDateTime at, Ref of, BigDecimal much, boolean answered, String changed) {
-        static Step answer(OffsetDateTime at, Ref of) {
-            return new Step(at, of, null, true, "");
+        static Step answer(OffsetDateTime at, Ref of, String sublot) {
+            return new Step(at, of, null, true, sublot);
         }
 
         boolean answers() {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import screedbook.entry.Day;
@@ -36,27 +37,37 @@ final class Wants {
     private final Day day;
     private final Job job;
     private final List<Load> laid;
+    private final Samples samples;
     private final ToDate before;
     private final OffsetDateTime now;
 
-    private Wants(Wanted row, String name, Day day, Job job, List<Load> loads, ToDate before, OffsetDateTime now) {
+    private Wants(
+            Wanted row,
+            String name,
+            Day day,
+            Job job,
+            List<Load> loads,
+            Samples samples,
+            ToDate before,
+            OffsetDateTime now) {
         this.row = row;
         this.name = name;
         this.day = day;
         this.job = job;
         this.laid = loads.stream().filter(Load::laid).toList();
+        this.samples = samples;
         this.before = before;
         this.now = now;
     }
 
     /** What comes of every check of the list; one that is wanted of each mix stands once for each. */
-    static List<Due> of(Day day, Job job, List<Load> loads, ToDate before, OffsetDateTime now) {
+    static List<Due> of(Day day, Job job, List<Load> loads, Samples samples, ToDate before, OffsetDateTime now) {
         List<Due> dues = new ArrayList<>();
         Map<String, Integer> names = new LinkedHashMap<>();
         for (Wanted row : job.checks().others()) {
             String name = row.kind().word() + (row.with() == null ? "" : "." + row.with());
             int nth = names.merge(name, 1, Integer::sum);
-            Wants wants = new Wants(row, nth == 1 ? name : name + "." + nth, day, job, loads, before, now);
+            Wants wants = new Wants(row, nth == 1 ? name : name + "." + nth, day, job, loads, samples, before, now);
             wants.mixes().forEach(mix -> dues.add(wants.due(mix, wants.mixes().size() > 1)));
         }
         return dues;
@@ -123,6 +134,10 @@ final class Wants {
             turns.add(new TimedTurns(row.each(), row.first() != null && row.first() > 0));
         } else if (row.of() == Wanted.Count.SHIFTS) {
             turns.add(new ShiftTurns(row.howMany()));
+        } else if (bySublots()) {
+            boolean lots = row.of() == Wanted.Count.LOTS;
+            turns.add(new SublotTurns(
+                    row.howMany(), SublotTurns.Filled.of(samples.filling(), day.shift(), mix, lots), this::counted));
         } else if (row.of() != null) {
             turns.add(counted(mix));
         }
@@ -130,6 +145,31 @@ final class Wants {
             turns.add(new ChangeTurns(row.howMany()));
         }
         return turns;
+    }
+
+    /** Whether each sublot or lot is a turn by itself; several of them together are counted in tons. */
+    private boolean bySublots() {
+        return (row.of() == Wanted.Count.SUBLOTS || row.of() == Wanted.Count.LOTS)
+                && (row.each().compareTo(BigDecimal.ONE) == 0 || size() == null);
+    }
+
+    /** Where an answer belongs, as the lots tell; a kind that names no lot goes with the load before it. */
+    private String sublot(Standing<?> answer) {
+        if (!bySublots()) {
+            return "";
+        }
+        Optional<Filling.Where> where = samples.belonging().of(answer).or(() -> {
+            Optional<Load> last = laid.stream()
+                    .filter(l -> !l.ticket()
+                            .order()
+                            .toInstant()
+                            .isAfter(answer.order().toInstant()))
+                    .reduce((a, b) -> b);
+            return last.flatMap(
+                    l -> samples.filling().of(day.shift(), l.ticket().ref()));
+        });
+        return where.map(w -> row.of() == Wanted.Count.LOTS ? "lot " + w.lot() : w.text())
+                .orElse("");
     }
 
     private CountedTurns counted(String mix) {
@@ -189,7 +229,7 @@ final class Wants {
             day.all().stream()
                     .filter(s -> !s.struck() && s.line().kind() == row.kind() && answers(s))
                     .filter(s -> mix.isEmpty() || mix.equals(mix(s)))
-                    .forEach(s -> steps.add(Turns.Step.answer(s.order(), s.ref())));
+                    .forEach(s -> steps.add(Turns.Step.answer(s.order(), s.ref(), sublot(s))));
         }
         steps.sort(Comparator.comparing(s -> s.at().toInstant()));
         return steps;
@@ -288,6 +328,11 @@ final class Wants {
     private String mix(Standing<? extends Entry> standing) {
         if (standing.entry() instanceof Ticket t) {
             return t.paper().mix() == null ? "mix not noted" : t.paper().mix();
+        }
+        Optional<String> lot =
+                bySublots() ? samples.belonging().of(standing).map(Filling.Where::mix) : Optional.empty();
+        if (lot.isPresent()) {
+            return lot.get();
         }
         Object own = Fields.plain((Record) standing.entry()).get("mix");
         if (own != null) {

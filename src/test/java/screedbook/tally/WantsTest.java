@@ -172,19 +172,49 @@ class WantsTest {
         assertThat(due(mat, "09:45", hourly).missed()).hasSize(1);
     }
 
+    private static Job lotted() {
+        Job base = job(row(Kind.GAUGE, null, "1", Count.SUBLOTS));
+        return withLots(
+                base,
+                new Job.Lots(
+                        ton("2000"), ton("500"), null, Job.Overnight.CARRY, null, null, null, null, null, List.of()));
+    }
+
+    private static Due density(Shift shift, String now) {
+        Job job = lotted();
+        ToDate before = ToDate.NONE.and(
+                loads(new Shift("2026-06-02-day", "paver"), 1, 24).read(), job);
+        List<Due> dues = Totals.of(shift.read(), job, before, shift.at(now)).dues();
+        return dues.get(dues.size() - 1);
+    }
+
     /** 480 T of a sublot of 500 came in the shift before: the next 20 T fill it. */
     @Test
     void aSublotGoesOnFromTheShiftBefore() {
-        Job base = job(row(Kind.GAUGE, null, "1", Count.SUBLOTS));
-        Job.Lots lots = new Job.Lots(
-                ton("2000"), ton("500"), null, Job.Overnight.CARRY, null, null, null, null, null, List.of());
-        Job job = withLots(base, lots);
-        ToDate before = ToDate.NONE.and(loads(1, 24).read(), job);
-        List<Due> dues = Totals.of(loads(1, 1).read(), job, before, Shift.day().at("08:05"))
-                .dues();
-        Due last = dues.get(dues.size() - 1);
-        assertThat(last.when()).isEqualTo("NOW");
-        assertThat(last.what()).isEqualTo("density");
+        Due due = density(loads(1, 1), "08:05");
+        assertThat(due.when()).isEqualTo("NOW: sublot 1");
+        assertThat(due.what()).isEqualTo("density");
+        assertThat(due.missed()).isEmpty();
+    }
+
+    /** A reading is made behind the rollers, when the next sublot is being laid: it counts where it says. */
+    @Test
+    void aCheckCountsInTheSublotThatItNamesWheneverItIsMade() {
+        Shift read = loads(1, 6).key(Kind.GAUGE, "08:55", "mix", "12.5-70A", "lot", "1", "sublot", "1");
+        Due made = density(read, "09:00");
+        assertThat(made.when()).isEqualTo("in 400 T");
+        assertThat(made.done()).isEqualTo(1);
+        assertThat(made.asked()).isEqualTo(1);
+
+        Due late = density(loads(1, 27), "12:30");
+        assertThat(late.missed())
+                .as("two sublots are full, the first of them without a reading")
+                .hasSize(1);
+        assertThat(late.missed().get(0).seen()).isEqualTo("no density in lot 1 sublot 1");
+        assertThat(late.when()).isEqualTo("NOW: sublot 1");
+        Due closed = density(loads(1, 27).key(Kind.CLOSING, "18:00"), "18:00");
+        assertThat(closed.missed()).hasSize(2);
+        assertThat(closed.asked()).isEqualTo(2);
     }
 
     private static screedbook.unit.Amount ton(String tons) {
