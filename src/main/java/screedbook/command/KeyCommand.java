@@ -18,7 +18,8 @@ final class KeyCommand implements Callable<Integer> {
 
     @Parameters(
             paramLabel = "FILE",
-            description = "for the secret half, on a stick that goes home in a pocket; FILE.pub gets the public half")
+            description =
+                    "for the secret half, on a stick that goes home in a pocket; the public half gets the same name and .pub")
     private Path file;
 
     @Option(names = "--help", usageHelp = true, description = "show this and stop")

@@ -44,7 +44,7 @@ public record DayPaper(
     }
 
     /** What a copy says of itself. */
-    static final String COPY = "copy without remarks: notes, answers, and who said what stand in the record alone";
+    static final String COPY = "copy without remarks: notes, answers and who said what stand in the record";
 
     Optional<Job> job() {
         return agreed.map(Agreed::job);

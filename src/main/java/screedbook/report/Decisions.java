@@ -40,7 +40,7 @@ final class Decisions {
         Decisions asked = new Decisions(paper, entries, waits);
         asked.record();
         asked.unanswered();
-        leaf.under("NEEDS A DECISION FROM YOU", waits, "nothing");
+        leaf.under(paper.whole() ? "NEEDS A DECISION FROM YOU" : "OPEN", waits, "nothing");
         List<Finding> placed = paper.findings().stream()
                 .filter(f -> f.sort() == Sort.OUTSIDE && placed(f))
                 .toList();
@@ -51,7 +51,8 @@ final class Decisions {
         if (open > 0) {
             outside.say(1, open + " without an answer; see above");
         }
-        leaf.under("PLACED OUTSIDE LIMITS: WHO KNEW, WHO ALLOWED", outside, "nothing found");
+        String heading = "PLACED OUTSIDE LIMITS" + (paper.whole() ? ": WHO KNEW, WHO ALLOWED" : ", ANSWERED");
+        leaf.under(heading, outside, "nothing found");
     }
 
     /** Findings of the other sorts that were answered: nothing is left to decide, all stays to be seen. */
