@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -140,6 +141,33 @@ class LeftToRollTest {
         assertThat(span(told)[0])
                 .isLessThan(least(laid, LOAD))
                 .isGreaterThan(least(Shift.night(), "mat mat_degF=230 lift=2 pull=B taken=behind-screed"));
+    }
+
+    /** Whatever is half typed or mistyped, a line is told or none; nothing goes wrong and nothing takes long. */
+    @Test
+    void oddFiguresAreWorkedOutOrLeftAlone() {
+        Random random = new Random(17);
+        int told = 0;
+        for (int round = 0; round < 150; round++) {
+            Shift shift = Shift.bare(Map.of("place", PlannedJob.object("latitude", "39.2", "longitude", "-105.6")))
+                    .at(
+                            "19:40",
+                            "weather air_degF=" + odd(random) + " humidity_pct=" + odd(random) + " wind_mph="
+                                    + odd(random) + " sky=few")
+                    .at("19:45", "surface surface_degF=" + odd(random) + " place_sta=12+00 pull=B lift=2");
+            String kind =
+                    random.nextBoolean() ? "ticket lift=2 paver_degF=" : "mat taken=rolling-begins lift=2 mat_degF=";
+            Optional<LeftToRoll> left = left(shift, "12:00", kind + odd(random));
+            told += left.isPresent() ? 1 : 0;
+            left.ifPresent(l -> assertThat(l.text())
+                    .matches("estimate: (\\d+ min|\\d+ to \\d+ min|more than 4 h) left to roll, mean of the lift"));
+        }
+        assertThat(told).isGreaterThan(50);
+    }
+
+    private static int odd(Random random) {
+        int[] figures = {-500, -40, -1, 0, 1, 2, 28, 62, 99, 101, 175, 286, 999, 28600};
+        return figures[random.nextInt(figures.length)];
     }
 
     @Test

@@ -3,13 +3,16 @@ package screedbook.tally;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import screedbook.calc.Sun;
 import screedbook.entry.Kind;
 import screedbook.entry.Moment;
 import screedbook.entry.Station;
+import screedbook.entry.YesNo;
 import screedbook.job.Job;
 import screedbook.job.Planning;
 import screedbook.unit.Amount;
@@ -143,6 +146,26 @@ class PaceTest {
                         Shift.day().read().shift().date()))
                 .extracting(LastLoad::discharged)
                 .containsExactly(LocalTime.of(15, 55));
+    }
+
+    /** Work that ends with the light ends at the sunset of the shift's own date: 5 dump, 30 rolling, 60 cooling before it. */
+    @Test
+    void theLastLoadOfAShiftThatEndsWithTheLightIsThatOfItsDate() {
+        Planning.Cutoff dark = new Planning.Cutoff(null, YesNo.YES, null, minutes("30"), minutes("60"), "traffic plan");
+        Planning made = plan("60", "5", null);
+        Job job = planned(
+                new Planning(List.of(), null, null, List.of(), made.production(), dark, List.of(), List.of(), null));
+        LocalDate date = Shift.day().read().shift().date();
+        LocalTime set = Sun.set(date, 43.5, -111.9)
+                .orElseThrow()
+                .atZone(job.zone())
+                .toLocalTime()
+                .withSecond(0)
+                .withNano(0);
+
+        assertThat(LastLoad.on(job, date))
+                .extracting(l -> l.what() + " " + l.discharged())
+                .containsExactly("dark on 2026-06-03 " + set.minusMinutes(95));
     }
 
     @Test
