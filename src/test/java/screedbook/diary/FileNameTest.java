@@ -83,4 +83,40 @@ class FileNameTest {
         assertThat(first.next().map(FileName::text)).contains("2026-06-03-night.paver-b.jsonl");
         assertThat(first.at('z').next()).isEmpty();
     }
+
+    /**
+     * No character makes a name that some file system takes for another one, for a device, or for a way out: what is
+     * forbidden on FAT, NTFS and exFAT, from memory of "Naming Files, Paths, and Namespaces" (Microsoft).
+     */
+    @Test
+    void whateverIsTypedTheNameIsOneOnEveryFileSystem() {
+        String forbidden = "<>:\"/\\\\|?*. ";
+        for (int c = 0; c < 0x30000; c++) {
+            String typed = "Crew" + Character.toString(c) + "7";
+            FileName.slug(typed).ifPresent(name -> {
+                assertThat(name.chars())
+                        .as(typed)
+                        .allMatch(each -> each < 0x7F && each > 0x20 && forbidden.indexOf(each) < 0);
+                assertThat(name)
+                        .as(typed)
+                        .isEqualTo(name.toLowerCase(java.util.Locale.ROOT))
+                        .hasSizeLessThanOrEqualTo(32);
+                assertThat(FileName.slug(name)).as(typed).contains(name);
+            });
+        }
+        for (String device : java.util.List.of("con", "prn", "aux", "nul", "com1", "com9", "lpt1", "lpt9")) {
+            assertThat(FileName.slug(device + " ")).isEmpty();
+            assertThat(FileName.isBook(device)).isFalse();
+        }
+    }
+
+    /** An accent may be one character or two, as the keyboard has it; the name is the same. */
+    @Test
+    void bothWaysToWriteAnAccentAreOneName() {
+        for (String typed : java.util.List.of("Crew M\u00fcller", "\u00c9quipe 2", "\u0141\u00f3d\u017a")) {
+            String apart = java.text.Normalizer.normalize(typed, java.text.Normalizer.Form.NFD);
+            assertThat(apart).isNotEqualTo(typed);
+            assertThat(FileName.slug(apart)).isEqualTo(FileName.slug(typed));
+        }
+    }
 }
