@@ -59,7 +59,7 @@ public final class DemoShifts {
     }
 
     /** The lock files say nothing once nobody writes. */
-    private static void unlocked(Path folder) throws IOException {
+    static void unlocked(Path folder) throws IOException {
         try (Stream<Path> files = Files.list(folder)) {
             for (Path file : files.filter(f -> f.toString().endsWith(".lock")).toList()) {
                 Files.delete(file);

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
+import java.util.function.BiConsumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import screedbook.diary.Book;
@@ -19,13 +20,19 @@ import screedbook.diary.JobFolder;
 import screedbook.diary.Opened;
 import screedbook.diary.Saved;
 import screedbook.entry.Aside;
+import screedbook.entry.Draw;
 import screedbook.entry.Entry;
 import screedbook.entry.Moment;
 import screedbook.entry.Opening;
 import screedbook.entry.Ref;
 import screedbook.entry.ShiftId;
 import screedbook.entry.Source;
+import screedbook.entry.Ticket;
 import screedbook.entry.Unwritten;
+import screedbook.job.Job;
+import screedbook.shelf.Shelf;
+import screedbook.shelf.ShiftFile;
+import screedbook.tally.RandomPlaces;
 
 /** One shift's book in somebody's hands: entries are planned in any order and written in the order of their keying. */
 final class Pen {
@@ -34,11 +41,14 @@ final class Pen {
     private final String book;
     private final Random random;
     private final Map<String, Ref> refs;
+    private final Job job;
     private final TreeMap<OffsetDateTime, String> who = new TreeMap<>();
     private final List<Planned> planned = new ArrayList<>();
     private OffsetDateTime last;
     private String sealBefore;
     private int n;
+    private BiConsumer<Draw, Ref> reached = (draw, ref) -> {};
+    private final Seeds seeds = new Seeds();
 
     private record Planned(
             OffsetDateTime keyed,
@@ -53,7 +63,8 @@ final class Pen {
     }
 
     /** @param refs entries by the labels that the script gives them; shared by the books of a shift */
-    Pen(JobFolder folder, ShiftId shift, String book, String who, Random random, Map<String, Ref> refs) {
+    Pen(JobFolder folder, Job job, ShiftId shift, String book, String who, Random random, Map<String, Ref> refs) {
+        this.job = job;
         this.folder = folder;
         this.shift = shift;
         this.book = book;
@@ -67,6 +78,11 @@ final class Pen {
         return book;
     }
 
+    /** When the last line was keyed. */
+    OffsetDateTime last() {
+        return last;
+    }
+
     /** A clock time of the shift; what a night's clock shows before noon is the next day. */
     OffsetDateTime at(String clock) {
         LocalTime time = LocalTime.parse(clock);
@@ -74,7 +90,7 @@ final class Pen {
         return shift.date()
                 .plusDays(next ? 1 : 0)
                 .atTime(time)
-                .atZone(DemoShifts.ZONE)
+                .atZone(job.zone())
                 .toOffsetDateTime();
     }
 
@@ -165,11 +181,36 @@ final class Pen {
         if (each.label() != null) {
             refs.put(each.label(), written);
         }
+        if (entry.entry() instanceof Ticket) {
+            draw(open, writer);
+        }
+    }
+
+    /** The random places that the load came to, where the job has some; each is told at once to who listens. */
+    private void draw(Book open, String writer) throws IOException {
+        ShiftFile file = Shelf.of(folder).shift(shift);
+        List<Draw> owed =
+                RandomPlaces.owed(file.day(), job, file.before(), seeds::seed, () -> seeds.fresh(shift.toString()));
+        for (Draw each : owed) {
+            last = last.plusNanos(40_000_000L);
+            Saved saved = open.append(List.of(new Unwritten(last, writer, Source.LIVE, each, Aside.NONE)), last)
+                    .join();
+            n = saved.receipts().get(0).line().ref().n();
+            if (each.step() == Draw.Step.REACHED) {
+                reached.accept(each, saved.receipts().get(0).line().ref());
+                planned.sort(Comparator.comparing(Planned::keyed));
+            }
+        }
+    }
+
+    /** What is done when a random place is reached. */
+    void reached(BiConsumer<Draw, Ref> done) {
+        reached = done;
     }
 
     private Book open(OffsetDateTime now) throws IOException {
         Opened opened =
-                folder.open(shift, book, DemoShifts.JOB, who.floorEntry(now).getValue(), now);
+                folder.open(shift, book, job.id(), who.floorEntry(now).getValue(), now);
         if (opened instanceof Opened.Ready ready) {
             last = last.isBefore(now) ? now : last;
             return ready.book();
@@ -184,7 +225,7 @@ final class Pen {
     void powerCut(OffsetDateTime cut, OffsetDateTime back) throws IOException {
         write(cut);
         Path file = folder.path().resolve("diary").resolve(shift + "." + book + ".jsonl");
-        String begun = "{\"n\":" + (n + 1) + ",\"kind\":\"ticket\",\"job\":\"" + DemoShifts.JOB + "\",\"shift\":\""
+        String begun = "{\"n\":" + (n + 1) + ",\"kind\":\"ticket\",\"job\":\"" + job.id() + "\",\"shift\":\""
                 + shift + "\",\"book\":\"" + book + "\",\"time\":\"" + Moment.text(cut.minusMinutes(1))
                 + "\",\"keyed\":\"" + Moment.text(cut).substring(0, 16);
         Files.writeString(file, begun, StandardOpenOption.APPEND);

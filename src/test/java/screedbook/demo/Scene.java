@@ -1,7 +1,10 @@
 package screedbook.demo;
 
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.HashMap;
 import java.util.HexFormat;
@@ -15,6 +18,7 @@ import screedbook.entry.Closing;
 import screedbook.entry.Opening;
 import screedbook.entry.Ref;
 import screedbook.entry.ShiftId;
+import screedbook.entry.Ticket;
 import screedbook.entry.YesNo;
 import screedbook.job.Agreed;
 import screedbook.job.Job;
@@ -71,7 +75,7 @@ final class Scene {
     }
 
     Pen pen(String book, String who) {
-        return new Pen(folder, shift, book, who, random, refs);
+        return new Pen(folder, job(), shift, book, who, random, refs);
     }
 
     Job.Product product(String name) {
@@ -99,7 +103,10 @@ final class Scene {
 
     /** The hash of the limit sheet in force, which is kept as it is now. */
     String frozenSheet() throws IOException {
-        byte[] text = DemoShifts.resource("/spec/" + job().sheet() + ".csv").getBytes(StandardCharsets.UTF_8);
+        Path own = folder.path().resolve("spec").resolve(job().sheet() + ".csv");
+        byte[] text = Files.exists(own)
+                ? Files.readAllBytes(own)
+                : DemoShifts.resource("/spec/" + job().sheet() + ".csv").getBytes(StandardCharsets.UTF_8);
         return folder.freezeSheet(job().sheet(), text);
     }
 
@@ -115,7 +122,7 @@ final class Scene {
                         1,
                         DemoShifts.PROGRAM,
                         HexFormat.of().formatHex(id),
-                        DemoShifts.ZONE.getId(),
+                        job().zone().getId(),
                         null,
                         agreed.revision(),
                         agreed.sha256(),
@@ -135,6 +142,25 @@ final class Scene {
     void page() throws IOException {
         DayPaper paper = Papers.of(Shelf.of(folder).shift(shift));
         folder.savePage(shift, DayPage.text(paper), DayCsv.text(paper));
+    }
+
+    /** The ticket number of an entry that is on the disk. */
+    String number(Ref of) {
+        return folder.shift(shift).day().standing(Ticket.class).stream()
+                .filter(t -> t.ref().equals(of))
+                .map(t -> t.entry().paper().number())
+                .findFirst()
+                .orElse(null);
+    }
+
+    /** What loads weigh together, as text. */
+    String tons(List<Loaded> loads) {
+        return loads.stream().map(l -> l.net).reduce(BigDecimal.ZERO, BigDecimal::add).toPlainString();
+    }
+
+    /** This representative counted what was counted here. */
+    Function<Tons, Closing.Theirs> by(String name) {
+        return ours -> new Closing.Theirs(name, ours.loads(), ours.received(), Closing.Agreed.YES, null);
     }
 
     /** The representative counted what was counted here. */
