@@ -184,7 +184,18 @@ public final class JobFolder {
      * mix temperatures is read; any other book in full. The figures of the loads are those of {@link #shift}.
      */
     public ShiftRead loads(ShiftId shift) {
-        return shift(shift, (book, files) -> ProvedBook.read(files).orElseGet(() -> BookReading.read(book, files)));
+        return shift(
+                shift,
+                (book, files) ->
+                        ProvedBook.read(files, ProvedBook.LOADS).orElseGet(() -> BookReading.read(book, files)));
+    }
+
+    /** A shift as far as it has to be looked at to tell whether it is as it was written. */
+    ShiftRead proof(ShiftId shift) {
+        return shift(
+                shift,
+                (book, files) ->
+                        ProvedBook.read(files, ProvedBook.REFERENCES).orElseGet(() -> BookReading.read(book, files)));
     }
 
     /** A shift with all its books; what is damaged is told and stops nothing. */

@@ -20,14 +20,16 @@ import screedbook.entry.Seal;
 import screedbook.entry.Written;
 
 /**
- * A book of which every line is proved by its chain and its seal to stand as this program wrote it, read for its loads
- * in one pass: tickets off their bytes, corrections and what bears on weights in full, everything else passed over.
- * Whatever is not quite so, is not read here at all.
+ * A book of which every line is proved by its chain and its seal to stand as this program wrote it, in one pass: what is
+ * asked for is read, everything else passed over. Whatever is not quite so, is not read here at all.
  */
 final class ProvedBook {
     /** Kinds that bear on loads, what was received and placed of them, their heat, and the day's job. */
-    private static final Set<String> READ =
-            Set.of(Kind.OPENING.word(), Kind.PLAN.word(), Kind.STRIKE.word(), Kind.AMEND.word());
+    static final Set<String> LOADS =
+            Set.of(Kind.TICKET.word(), Kind.OPENING.word(), Kind.PLAN.word(), Kind.STRIKE.word(), Kind.AMEND.word());
+
+    /** Kinds that refer to something outside the diary, and what seals it. */
+    static final Set<String> REFERENCES = Set.of(Kind.OPENING.word(), Kind.PLAN.word(), Kind.CLOSING.word());
 
     private static final byte[] NUMBER = "{\"n\":".getBytes(UTF_8);
     private static final byte[] KIND = ",\"kind\":\"".getBytes(UTF_8);
@@ -36,6 +38,7 @@ final class ProvedBook {
 
     private final FileName.Diary name;
     private final Map<FileName.Diary, Path> files;
+    private final Set<String> kinds;
     private final MessageDigest digest = sha256();
     private final byte[] hash = new byte[32];
     private final byte[] head = new byte[64];
@@ -45,20 +48,22 @@ final class ProvedBook {
     private int n;
     private Seal seal;
 
-    private ProvedBook(FileName.Diary name, Map<FileName.Diary, Path> files) {
+    private ProvedBook(FileName.Diary name, Map<FileName.Diary, Path> files, Set<String> kinds) {
+        this.kinds = kinds;
         this.name = name;
         this.files = files;
     }
 
     /**
-     * The lines that bear on loads; empty when any file of the book has to be read in full.
+     * The lines of some kinds; empty when any file of the book has to be read in full.
      *
      * @param files every file of the book's shift, in the order in which they were written
+     * @param kinds {@link #LOADS}, of which tickets are read without their text, or {@link #REFERENCES}
      */
-    static Optional<BookRead> read(Map<FileName.Diary, Path> files) {
+    static Optional<BookRead> read(Map<FileName.Diary, Path> files, Set<String> kinds) {
         FileName.Diary first = files.keySet().iterator().next();
         boolean plain = files.keySet().stream().allMatch(f -> f.name().segment() == 'a') && first.revision() == 1;
-        return plain ? new ProvedBook(first, files).read() : Optional.empty();
+        return plain ? new ProvedBook(first, files, kinds).read() : Optional.empty();
     }
 
     private Optional<BookRead> read() {
@@ -145,13 +150,14 @@ final class ProvedBook {
         if (!is(file, at, place)) {
             return false;
         }
+        if (!kinds.contains(kind)) {
+            return Kind.ofWord(kind).isPresent();
+        }
         if (kind.equals(Kind.TICKET.word())) {
             Line ticket = TicketScan.line(file, at + place.length + 1, end, same, row, n);
             return ticket == null ? full(file, from, end, row) : lines.add(ticket);
         }
-        return READ.contains(kind)
-                ? full(file, from, end, row)
-                : Kind.ofWord(kind).isPresent();
+        return full(file, from, end, row);
     }
 
     /** The first line tells which job, shift and book all others have to name. */

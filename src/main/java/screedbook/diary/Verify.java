@@ -34,11 +34,13 @@ public final class Verify {
     private final List<Damage> damages = new ArrayList<>();
     private final List<Verdict.Sealed> seals = new ArrayList<>();
     private final Map<String, Set<String>> hashes = new HashMap<>();
+    private final Map<Path, String> lasts = new HashMap<>();
+    private final Set<Path> walked = new HashSet<>();
     private final Set<String> revisions = new HashSet<>();
     private final Map<String, Ref> lists = new HashMap<>();
 
     private Verify(JobFolder folder) {
-        this.folder = folder;
+        this.folder = folder.listed();
     }
 
     /** Looks at the record of a job. */
@@ -52,7 +54,7 @@ public final class Verify {
         revisions();
         sheets();
         for (ShiftId shift : folder.shifts()) {
-            ShiftRead read = folder.shift(shift);
+            ShiftRead read = folder.proof(shift);
             read.books().forEach(book -> files.addAll(book.files()));
             read.books().forEach(book -> signatures.closings(shift, book));
             sealed.put(
@@ -170,23 +172,53 @@ public final class Verify {
 
     /** The first line of a shift names a line of the book's files before, or nothing. */
     private void shiftBefore() {
+        Map<String, List<Path>> earlier = new HashMap<>();
         folder.files().forEach((name, path) -> {
-            Set<String> before = hashes.computeIfAbsent(name.book(), book -> new HashSet<>());
+            List<Path> before = earlier.computeIfAbsent(name.book(), book -> new ArrayList<>());
             try {
-                List<RawLine> lines = Chain.walk(Recovery.read(path), null).lines();
-                if (!lines.isEmpty()) {
-                    String prev = Chain.prev(lines.get(0).bytes()).orElse(Chain.NOTHING_BEFORE);
-                    boolean first = name.revision() == 1 && name.name().segment() == 'a';
-                    if (first && !prev.equals(Chain.NOTHING_BEFORE) && !before.contains(prev)) {
-                        damages.add(new Damage(
-                                name.name().text(), 1, "it goes on from a line that no file of its book holds"));
-                    }
+                Optional<String> prev = ends(path);
+                boolean first = name.revision() == 1 && name.name().segment() == 'a';
+                if (first && prev.isPresent() && !holds(name.book(), before, prev.get())) {
+                    damages.add(
+                            new Damage(name.name().text(), 1, "it goes on from a line that no file of its book holds"));
                 }
-                lines.forEach(line -> before.add(Chain.hash(line.bytes())));
+                before.add(path);
             } catch (IOException e) {
                 return;
             }
         });
+    }
+
+    /** What the first line of a file goes on from, if anything; the hash of its last line is remembered. */
+    private Optional<String> ends(Path path) throws IOException {
+        byte[] file = Recovery.read(path);
+        int first = 0;
+        while (first < file.length && file[first] != '\n') {
+            first++;
+        }
+        int end = file.length > 0 && file[file.length - 1] == '\n' ? file.length - 1 : file.length;
+        int last = end - 1;
+        while (last >= 0 && file[last] != '\n') {
+            last--;
+        }
+        lasts.put(path, Chain.hash(Arrays.copyOfRange(file, last + 1, Math.max(last + 1, end))));
+        return Chain.prev(Arrays.copyOf(file, first)).filter(prev -> !prev.equals(Chain.NOTHING_BEFORE));
+    }
+
+    /** Mostly it is the last line of the file before; else every line of every file before is looked at. */
+    private boolean holds(String book, List<Path> before, String hash) throws IOException {
+        for (int i = before.size() - 1; i >= 0; i--) {
+            if (hash.equals(lasts.get(before.get(i)))) {
+                return true;
+            }
+        }
+        Set<String> all = hashes.computeIfAbsent(book, of -> new HashSet<>());
+        for (Path path : before) {
+            if (walked.add(path)) {
+                Chain.walk(Recovery.read(path), null).lines().forEach(line -> all.add(Chain.hash(line.bytes())));
+            }
+        }
+        return all.contains(hash);
     }
 
     private List<Verdict.Helper> helpers() {

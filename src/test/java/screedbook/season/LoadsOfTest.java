@@ -18,6 +18,7 @@ import screedbook.diary.JobFolder;
 import screedbook.diary.Jobs;
 import screedbook.diary.MadeArchive;
 import screedbook.diary.ShiftRead;
+import screedbook.diary.Verify;
 import screedbook.entry.ShiftId;
 import screedbook.report.LoadsCsv;
 
@@ -128,6 +129,11 @@ class LoadsOfTest {
 
             assertThat(quick).as("round " + round + " byte " + at).isEqualTo(told(copy, JobFolder::shift));
             assertThat(quick.damages()).as("round " + round + " byte " + at).isNotEmpty();
+            assertThat(Verify.of(JobFolder.at(copy)).damages().stream()
+                            .map(Object::toString)
+                            .toList())
+                    .as("round " + round + " byte " + at)
+                    .containsAll(quick.damages());
         }
     }
 
