@@ -1,5 +1,7 @@
 package screedbook.check;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +17,7 @@ import screedbook.spec.Demand;
 import screedbook.spec.Quantity;
 import screedbook.spec.SpecSheet;
 import screedbook.unit.Amount;
+import screedbook.unit.Unit;
 
 /** Rules about joints as they were made, and about the gap under a straightedge. */
 final class JointRules {
@@ -34,6 +37,16 @@ final class JointRules {
                     Sort.LOOK_AGAIN,
                     "A joint of a riding surface that is to lie on a lane line lies on it.",
                     JointRules::fromLine),
+            new Rule(
+                    "joint-notch",
+                    Sort.OUTSIDE,
+                    "The vertical edge of a notched wedge is as high as the sheet says of the lift.",
+                    JointRules::notch),
+            new Rule(
+                    "joint-slope",
+                    Sort.OUTSIDE,
+                    "The wedge of a joint is as flat as the sheet says.",
+                    JointRules::slope),
             new Rule(
                     "joint-overlap",
                     Sort.OUTSIDE,
@@ -153,6 +166,57 @@ final class JointRules {
                                 m.working()))
                         .forEach(marks::add);
             }
+        }
+        return marks;
+    }
+
+    /** The vertical edge in hundredths of the planned thickness; empty where one of them is not known. */
+    static Optional<Amount> notch(Job job, Joint joint) {
+        return Cases.lift(job, joint.lift(), joint.pull())
+                .map(Job.Lift::thickness)
+                .filter(t -> joint.notch() != null && t.value().signum() > 0)
+                .map(t -> new Amount(
+                        joint.notch()
+                                .to(t.unit())
+                                .value()
+                                .multiply(BigDecimal.valueOf(100))
+                                .divide(t.value(), 1, RoundingMode.HALF_UP),
+                        Unit.PERCENT));
+    }
+
+    private static List<Mark> notch(Look look) {
+        List<Mark> marks = new ArrayList<>();
+        for (Standing<Joint> j : joints(look)) {
+            Optional<Amount> of = look.job(j).flatMap(job -> notch(job, j.entry()));
+            Optional<Case> at = of(look, j);
+            if (of.isPresent() && at.isPresent()) {
+                marks.addAll(Look.judged(
+                        at.get().bounds(Quantity.JOINT_NOTCH_OF_LIFT),
+                        List.of(j.ref()),
+                        name(j.entry()) + ": vertical edge "
+                                + Figures.text(j.entry().notch()) + ", of the lift",
+                        of.get(),
+                        ""));
+            }
+        }
+        return marks;
+    }
+
+    /** Which limit a wedge has: along the road, or at a joint across it. */
+    static Quantity slope(Joint joint) {
+        return across(joint) ? Quantity.JOINT_ACROSS_SLOPE : Quantity.JOINT_WEDGE_SLOPE;
+    }
+
+    private static List<Mark> slope(Look look) {
+        List<Mark> marks = new ArrayList<>();
+        for (Standing<Joint> j : joints(look)) {
+            of(look, j)
+                    .ifPresent(c -> marks.addAll(Look.judged(
+                            c.bounds(slope(j.entry())),
+                            List.of(j.ref()),
+                            name(j.entry()) + ": wedge, across for one down",
+                            j.entry().slope(),
+                            "")));
         }
         return marks;
     }

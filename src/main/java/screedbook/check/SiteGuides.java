@@ -47,6 +47,13 @@ final class SiteGuides {
         BY_BLANK.put("joint.below", SiteGuides::below);
         BY_BLANK.put("joint.lane_line", SiteGuides::laneLine);
         BY_BLANK.put("joint.overlap", k -> shape(k, Quantity.JOINT_OVERLAP, ((Joint) k.entry()).overlap()));
+        BY_BLANK.put(
+                "joint.notch",
+                k -> shape(
+                        k,
+                        Quantity.JOINT_NOTCH_OF_LIFT,
+                        JointRules.notch(k.job(), (Joint) k.entry()).orElse(null)));
+        BY_BLANK.put("joint.slope", k -> shape(k, JointRules.slope((Joint) k.entry()), ((Joint) k.entry()).slope()));
         BY_BLANK.put("joint.higher", k -> shape(k, Quantity.JOINT_HIGHER, ((Joint) k.entry()).higher()));
         BY_BLANK.put("straightedge.edge_length", SiteGuides::edge);
         BY_BLANK.put("straightedge.gap", SiteGuides::gap);

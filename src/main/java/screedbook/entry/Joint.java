@@ -44,6 +44,16 @@ public record Joint(
                 help = "across to the joint of the lift below, without a sign")
         Amount below,
 
+        @Blank(value = "vertical edge", measure = Measure.DEPTH, width = 6, help = "of a notched wedge")
+        Amount notch,
+
+        @Blank(
+                value = "wedge slopes",
+                measure = Measure.TIMES,
+                width = 5,
+                help = "so many across for one down: 4 for 4H:1V")
+        Amount slope,
+
         @Blank(value = "overlap", measure = Measure.DEPTH, width = 6)
         Amount overlap,
 

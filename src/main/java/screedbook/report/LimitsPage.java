@@ -56,6 +56,9 @@ public final class LimitsPage {
         names.put(Quantity.STRAIGHTEDGE_ACROSS, "gap under it, across");
         names.put(Quantity.STRAIGHTEDGE_OVER_JOINT, "gap over a joint");
         names.put(Quantity.JOINT_ACROSS_OFFSET, "joint across, off one");
+        names.put(Quantity.JOINT_NOTCH_OF_LIFT, "notch, of the lift");
+        names.put(Quantity.JOINT_WEDGE_SLOPE, "wedge, across for 1");
+        names.put(Quantity.JOINT_ACROSS_SLOPE, "wedge across, for 1");
         names.put(Quantity.JOINT_OVERLAP, "overlap at a joint");
         names.put(Quantity.JOINT_HIGHER, "new side higher by");
         names.put(Quantity.SPREAD, "spread, of planned");

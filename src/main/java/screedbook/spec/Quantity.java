@@ -80,6 +80,12 @@ public enum Quantity implements Word {
     JOINT_FROM_LINE(Measure.WIDTH),
     /** From a joint across to the nearest one of the lift below. */
     JOINT_ACROSS_OFFSET(Measure.DEPTH),
+    /** Vertical edge of a notched wedge in hundredths of the lift's planned thickness. */
+    JOINT_NOTCH_OF_LIFT(Measure.PERCENT),
+    /** Across for one down of a wedge along the road. */
+    JOINT_WEDGE_SLOPE(Measure.TIMES),
+    /** Across for one down of a wedge at a joint across the road. */
+    JOINT_ACROSS_SLOPE(Measure.TIMES),
     /** Hot mix laid onto the older mat beside it. */
     JOINT_OVERLAP(Measure.DEPTH),
     /** The newer side of a joint above the older one after rolling. */

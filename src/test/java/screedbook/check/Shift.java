@@ -33,7 +33,7 @@ import screedbook.unit.Unit;
  */
 final class Shift {
     private static final java.util.regex.Pattern NUMBERS = java.util.regex.Pattern.compile(
-            "(\\w+_(degF|degC|lb|ston|t|ft|in|m|gal|gal_yd2|pct|mph|kmh|min|dF|lb_ft3|mm|yd2|in_h|kg)|lift|format|batches|\\w+_parts"
+            "(\\w+_(degF|degC|lb|ston|t|ft|in|m|gal|gal_yd2|pct|mph|kmh|min|dF|times|lb_ft3|mm|yd2|in_h|kg)|lift|format|batches|\\w+_parts"
                     + "|first_loads|then_one_in|tack_samples|job_revision|after_sunset|before_sunrise|latitude"
                     + "|longitude|their_loads|loads|lot|sublot|gmb|gmm|found|density_count|waiting|passes)=-?[0-9.]+|number=[0-9]");
 

@@ -227,6 +227,27 @@ final class SiteCases {
                 INVENTED,
                 joint + "higher_in=0.375",
                 joint + "higher_in=0.25");
+        one(
+                "joint-notch",
+                Sort.OUTSIDE,
+                "vertical edge 1.1 in, of the lift 55.0 %",
+                WSDOT,
+                joint + "notch_in=1.1",
+                joint + "notch_in=1.0");
+        one(
+                "joint-slope",
+                Sort.OUTSIDE,
+                "wedge, across for one down 3",
+                WSDOT,
+                joint + "slope_times=3",
+                joint + "slope_times=4");
+        one(
+                "joint-slope",
+                Sort.OUTSIDE,
+                "joint 18+00: wedge, across for one down 12",
+                WSDOT,
+                "joint run=transverse from_sta=18+00 lift=2 slope_times=12",
+                "joint run=transverse from_sta=18+00 lift=2 slope_times=20");
         one("joint-overlap", Sort.OUTSIDE, "overlap 2.5", HAMPSHIRE, joint + "overlap_in=2.5", joint + "overlap_in=2");
     }
 
