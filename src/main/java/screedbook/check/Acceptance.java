@@ -129,8 +129,9 @@ public final class Acceptance {
         Optional<PercentWithin> within = within(totals, job, sheet, lot);
         within.ifPresent(w -> within(lot, situation, w));
         weighed(lot, situation);
-        PAY.forEach((demand, formula) ->
-                Look.asked(sheet, demand, situation).ifPresent(asked -> pay(lot, situation, within, asked, formula)));
+        PAY.forEach((demand, formula) -> Look.asked(sheet, demand, situation)
+                .filter(Asked::sure)
+                .ifPresent(asked -> pay(lot, situation, within, asked, formula)));
     }
 
     private String label(Densities.OfLot lot) {

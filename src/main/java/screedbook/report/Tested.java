@@ -73,7 +73,9 @@ final class Tested {
         if (known.isEmpty()) {
             return count + ": " + readings.get(0).text();
         }
-        String range = one(known.get(0)) + " to " + one(known.get(known.size() - 1));
+        String least = one(known.get(0));
+        String most = one(known.get(known.size() - 1));
+        String range = least.equals(most) ? least : least + " to " + most;
         int lacking = readings.size() - known.size();
         return count + ": " + range + (lacking == 0 ? "" : "; " + lacking + " not worked out");
     }

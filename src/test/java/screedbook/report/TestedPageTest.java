@@ -98,7 +98,7 @@ class TestedPageTest {
                 DENSITY, % of the theoretical maximum
                  core C-1, lot 1 sublot 1, 12+50: 92.4 %
                  core C-2, lot 1 sublot 2, 14+50: 94.0 %
-                 1 gauge reading: 92.4 to 92.4
+                 1 gauge reading: 92.4
                  lot 1 of 12.5-70A, cores, mean: 93.20 %, voids 6.80 %, 2 tests
                  lot 1 of 12.5-70A, cores, standard deviation: 1.13
                  lot 1 of 12.5-70A, gauge readings, mean: 92.41 %, voids 7.59 %, 1 test
