@@ -179,6 +179,11 @@ final class NumberRules {
         return marks;
     }
 
+    /** Whether somebody said what became of a number, so that no load is missed. */
+    static boolean explained(Number said) {
+        return !open(said);
+    }
+
     private static boolean open(Number said) {
         return said == null
                 || said.what() == null

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import screedbook.entry.Number;
 import screedbook.entry.Ref;
 import screedbook.entry.Standing;
 import screedbook.entry.Ticket;
@@ -137,6 +138,9 @@ record PlantCauses(List<String> said, List<Ref> of) {
             }
             long from = number(count.told().entry().firstTicket()).orElse(series.firstKey());
             long to = number(count.told().entry().lastTicket()).orElse(series.lastKey());
+            look.day().standing(Number.class).stream()
+                    .filter(n -> NumberRules.explained(n.entry()) && ofPlant(n.entry()))
+                    .forEach(n -> number(n.entry().number()).ifPresent(known -> series.putIfAbsent(known, null)));
             long at = from;
             while (at <= to && absent.size() <= SHOWN) {
                 Long next = series.ceilingKey(at);
@@ -147,6 +151,11 @@ record PlantCauses(List<String> said, List<Ref> of) {
                 at = end + 1;
             }
             return absent;
+        }
+
+        private boolean ofPlant(Number number) {
+            return number.plant() == null
+                    || number.plant().equals(count.told().entry().plant());
         }
 
         private static Optional<Long> number(String text) {

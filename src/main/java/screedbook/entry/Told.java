@@ -130,6 +130,7 @@ public final class Told {
     private boolean site(Entry entry) {
         List<String> parts = new ArrayList<>(SiteTold.parts(entry));
         parts.addAll(SampleTold.parts(entry));
+        parts.addAll(PlantTold.parts(entry));
         words.addAll(parts);
         return !parts.isEmpty();
     }

@@ -107,6 +107,13 @@ class PlantRulesTest {
                 .load("21:00", "1001", "net_ston=21.96")
                 .at("23:00", TOTAL + "loads=2 tons_ston=42.46 first_ticket=1001 last_ticket=1002");
         assertThat(causes(told)).contains("Not here of the plant's own series: 1002; the plant has 1 load more.");
+        Shift explained = Shift.night()
+                .load("21:00", "1001", "net_ston=21.96")
+                .load("21:20", "1004", "net_ston=20.50")
+                .at("21:30", "number plant=Quarry number=01002 what=void-at-plant")
+                .at("21:31", "number plant=Quarry number=01003 what=still-coming")
+                .at("23:00", TOTAL + "loads=3 tons_ston=64.46");
+        assertThat(causes(explained)).contains("Not here of the plant's own series: 1003; the plant has 1 load more.");
     }
 
     @Test

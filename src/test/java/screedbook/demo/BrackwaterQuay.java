@@ -74,18 +74,30 @@ public final class BrackwaterQuay {
         put(
                 "06:58",
                 Kind.TACK,
-                "product", "CSS-1h",
-                "distributor", "S4",
-                "face", "transverse-joint",
-                "from_sta", "0+100",
-                "to_sta", "0+100",
-                "pull", "L",
-                "lift", "1",
-                "used_L", "2",
-                "material_degC", "58",
-                "basis", "hand wand, estimate",
-                "broken", Moment.text(pen.at("07:26")),
-                "tracked", "no");
+                "product",
+                "CSS-1h",
+                "distributor",
+                "S4",
+                "face",
+                "transverse-joint",
+                "from_sta",
+                "0+100",
+                "to_sta",
+                "0+100",
+                "pull",
+                "L",
+                "lift",
+                "1",
+                "used_L",
+                "2",
+                "material_degC",
+                "58",
+                "basis",
+                "hand wand, estimate",
+                "broken",
+                Moment.text(pen.at("07:26")),
+                "tracked",
+                "no");
         loads();
         surface("08:55", "14", at("08:55", 120), "sun");
         surface("10:50", "19", at("10:50", 120), "sun");
@@ -101,8 +113,8 @@ public final class BrackwaterQuay {
         double metres = 100;
         places[0] = "0+100";
         for (int i = 0; i < LOADS; i++) {
-            BigDecimal net = BigDecimal.valueOf(20.6 + 1.8 * scene.random.nextDouble())
-                    .setScale(2, RoundingMode.HALF_UP);
+            BigDecimal net =
+                    BigDecimal.valueOf(20.6 + 1.8 * scene.random.nextDouble()).setScale(2, RoundingMode.HALF_UP);
             double wander = 1 + 0.012 * Math.sin(i / 6.0) + 0.01 * scene.random.nextGaussian();
             metres = Math.round((metres + net.doubleValue() / TO_THE_METRE / wander) * 10) / 10.0;
             places[i + 1] = station(metres);
@@ -122,22 +134,38 @@ public final class BrackwaterQuay {
                 pen.lag(),
                 Keyed.of(
                         Kind.TICKET,
-                        "plant", "North Mole",
-                        "number", String.valueOf(scene.numbers().skip()),
-                        "truck", TRUCKS[i % TRUCKS.length],
-                        "mix", "SC-11",
-                        "kept", "electronic",
-                        "net_t", net.toPlainString(),
-                        "loaded", Moment.text(discharged.minusMinutes(24 + scene.random.nextInt(5))),
-                        "discharged", Moment.text(discharged),
-                        "plant_degC", looked ? String.valueOf(heat) : null,
-                        "paver_degC", looked ? String.valueOf(heat - Math.max(2, lost)) : null,
-                        "instrument", looked ? "T-3" : null,
-                        "from_sta", places[i],
-                        "to_sta", places[i + 1],
-                        "pull", "L",
-                        "lift", "1",
-                        "paver", "P1"),
+                        "plant",
+                        "North Mole",
+                        "number",
+                        String.valueOf(scene.numbers().skip()),
+                        "truck",
+                        TRUCKS[i % TRUCKS.length],
+                        "mix",
+                        "SC-11",
+                        "kept",
+                        "electronic",
+                        "net_t",
+                        net.toPlainString(),
+                        "loaded",
+                        Moment.text(discharged.minusMinutes(24 + scene.random.nextInt(5))),
+                        "discharged",
+                        Moment.text(discharged),
+                        "plant_degC",
+                        looked ? String.valueOf(heat) : null,
+                        "paver_degC",
+                        looked ? String.valueOf(heat - Math.max(2, lost)) : null,
+                        "instrument",
+                        looked ? "T-3" : null,
+                        "from_sta",
+                        places[i],
+                        "to_sta",
+                        places[i + 1],
+                        "pull",
+                        "L",
+                        "lift",
+                        "1",
+                        "paver",
+                        "P1"),
                 Aside.NONE);
     }
 
@@ -166,57 +194,90 @@ public final class BrackwaterQuay {
             put(
                     each[0],
                     Kind.MAT,
-                    "mat_degC", each[1],
-                    "taken", each[2],
-                    "read_in", "surface",
-                    "place_sta", at(each[0], Double.parseDouble(each[3])),
-                    "pull", "L",
-                    "lift", "1",
-                    "instrument", "IR-1");
+                    "mat_degC",
+                    each[1],
+                    "taken",
+                    each[2],
+                    "read_in",
+                    "surface",
+                    "place_sta",
+                    at(each[0], Double.parseDouble(each[3])),
+                    "pull",
+                    "L",
+                    "lift",
+                    "1",
+                    "instrument",
+                    "IR-1");
         }
-        for (String[] each : new String[][] {{"08:10", "66", "loose"}, {"09:10", "56", "compacted"}, {"12:10", "46", "compacted"}
-        }) {
+        for (String[] each :
+                new String[][] {{"08:10", "66", "loose"}, {"09:10", "56", "compacted"}, {"12:10", "46", "compacted"}}) {
             put(
                     each[0],
                     Kind.DEPTH,
-                    "thickness_mm", each[1],
-                    "state", each[2],
-                    "place_sta", at(each[0], each[2].equals("loose") ? -10 : -150),
-                    "from_left_m", "1.2",
-                    "pull", "L",
-                    "lift", "1");
+                    "thickness_mm",
+                    each[1],
+                    "state",
+                    each[2],
+                    "place_sta",
+                    at(each[0], each[2].equals("loose") ? -10 : -150),
+                    "from_left_m",
+                    "1.2",
+                    "pull",
+                    "L",
+                    "lift",
+                    "1");
         }
         spread("10:05", 0, 23);
         spread("12:30", 24, 47);
         put(
                 "07:38",
                 Kind.PROFILE,
-                "from_sta", "0+100",
-                "to_sta", "0+150",
-                "pull", "L",
-                "lift", "1",
-                "sublot", "1",
-                "hottest_degC", "148",
-                "coldest_degC", "139",
-                "method", "continuous",
-                "transfer", "yes",
-                "witness", "HT",
-                "instrument", "IR-1");
+                "from_sta",
+                "0+100",
+                "to_sta",
+                "0+150",
+                "pull",
+                "L",
+                "lift",
+                "1",
+                "sublot",
+                "1",
+                "hottest_degC",
+                "148",
+                "coldest_degC",
+                "139",
+                "method",
+                "continuous",
+                "transfer",
+                "yes",
+                "witness",
+                "HT",
+                "instrument",
+                "IR-1");
     }
 
     private void spread(String clock, int first, int last) {
         put(
                 clock,
                 Kind.YIELD,
-                "from_sta", places[first],
-                "to_sta", places[last + 1],
-                "width_m", "3.5",
-                "pull", "L",
-                "lift", "1",
-                "paver", "P1",
-                "tons_t", null,
-                "first_ticket", String.valueOf(48201 + first),
-                "last_ticket", String.valueOf(48201 + last));
+                "from_sta",
+                places[first],
+                "to_sta",
+                places[last + 1],
+                "width_m",
+                "3.5",
+                "pull",
+                "L",
+                "lift",
+                "1",
+                "paver",
+                "P1",
+                "tons_t",
+                null,
+                "first_ticket",
+                String.valueOf(48201 + first),
+                "last_ticket",
+                String.valueOf(48201 + last));
     }
 
     private void end() {
@@ -230,50 +291,88 @@ public final class BrackwaterQuay {
         put(
                 clock,
                 Kind.WEATHER,
-                "air_degC", air,
-                "humidity_pct", humidity,
-                "wind_kmh", wind,
-                "wind_from", from.toLowerCase(java.util.Locale.ROOT),
-                "sky", sky,
-                "precipitation", "none",
-                "road", "dry");
+                "air_degC",
+                air,
+                "humidity_pct",
+                humidity,
+                "wind_kmh",
+                wind,
+                "wind_from",
+                from.toLowerCase(java.util.Locale.ROOT),
+                "sky",
+                sky,
+                "precipitation",
+                "none",
+                "road",
+                "dry");
     }
 
     private void surface(String clock, String heat, String place, String light) {
         put(
                 clock,
                 Kind.SURFACE,
-                "surface_degC", heat,
-                "place_sta", place,
-                "pull", "L",
-                "lift", "1",
-                "light", light,
-                "instrument", "IR-1",
-                "base", "asphalt");
+                "surface_degC",
+                heat,
+                "place_sta",
+                place,
+                "pull",
+                "L",
+                "lift",
+                "1",
+                "light",
+                light,
+                "instrument",
+                "IR-1",
+                "base",
+                "asphalt");
     }
 
     private void tack(
-            String clock, String from, String to, String before, String after, String warm, String broken, String sample) {
+            String clock,
+            String from,
+            String to,
+            String before,
+            String after,
+            String warm,
+            String broken,
+            String sample) {
         put(
                 clock,
                 Kind.TACK,
-                "product", "CSS-1h",
-                "distributor", "S4",
-                "paper", "NM-551",
-                "diluted", "no",
-                "surface", "existing",
-                "from_sta", from,
-                "to_sta", to,
-                "width_m", "3.5",
-                "pull", "L",
-                "lift", "1",
-                "before_L", before,
-                "after_L", after,
-                "material_degC", warm,
-                "broken", Moment.text(pen.at(broken)),
-                "tracked", "no",
-                "sample", sample,
-                "seal_number", sample == null ? null : "9014");
+                "product",
+                "CSS-1h",
+                "distributor",
+                "S4",
+                "paper",
+                "NM-551",
+                "diluted",
+                "no",
+                "surface",
+                "existing",
+                "from_sta",
+                from,
+                "to_sta",
+                to,
+                "width_m",
+                "3.5",
+                "pull",
+                "L",
+                "lift",
+                "1",
+                "before_L",
+                before,
+                "after_L",
+                after,
+                "material_degC",
+                warm,
+                "broken",
+                Moment.text(pen.at(broken)),
+                "tracked",
+                "no",
+                "sample",
+                sample,
+                "seal_number",
+                sample == null ? null : "9014");
     }
 
     private void note(String clock, String tag, String text) {

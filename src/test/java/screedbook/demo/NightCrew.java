@@ -28,7 +28,8 @@ final class NightCrew {
     /** Trucks as they report, people and machines, instruments. */
     void begins(int count) {
         for (int i = 0; i < TRUCKS.length; i++) {
-            String tare = scene.job().truck(TRUCKS[i]).orElseThrow().tare().value().toPlainString();
+            String tare =
+                    scene.job().truck(TRUCKS[i]).orElseThrow().tare().value().toPlainString();
             pen.put(
                     "20:" + (20 + 2 * i),
                     Keyed.of(Kind.TRUCK, "truck", TRUCKS[i], "step", "on-job", "tare_lb", tare, "cover", "yes"));
@@ -37,28 +38,38 @@ final class NightCrew {
             String[] c = CREW[i];
             pen.put(
                     "20:" + (40 + i),
-                    Keyed.of(
-                            Kind.CREW, "firm", c[0], "what", c[1], "named", c[2], "how_many", c[3], "hours", c[4]));
+                    Keyed.of(Kind.CREW, "firm", c[0], "what", c[1], "named", c[2], "how_many", c[3], "hours", c[4]));
         }
         pen.put(
                 "20:14",
                 Keyed.of(
                         Kind.INSTRUMENT,
-                        "instrument", "P-2",
-                        "against", "ice-bath",
-                        "shows_degF", "32",
-                        "known_degF", "32",
-                        "fit", "yes"));
+                        "instrument",
+                        "P-2",
+                        "against",
+                        "ice-bath",
+                        "shows_degF",
+                        "32",
+                        "known_degF",
+                        "32",
+                        "fit",
+                        "yes"));
         pen.put(
                 "20:17",
                 Keyed.of(
                         Kind.INSTRUMENT,
-                        "instrument", "NG-1",
-                        "against", "standard-count",
-                        "density_count", String.valueOf(count),
-                        "moisture_count", "655",
-                        "fit", "yes",
-                        "secured", "locked case, chained to the locked truck bed"));
+                        "instrument",
+                        "NG-1",
+                        "against",
+                        "standard-count",
+                        "density_count",
+                        String.valueOf(count),
+                        "moisture_count",
+                        "655",
+                        "fit",
+                        "yes",
+                        "secured",
+                        "locked case, chained to the locked truck bed"));
     }
 
     void ends(String clock, String trucks) {

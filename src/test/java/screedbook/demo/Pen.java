@@ -209,8 +209,7 @@ final class Pen {
     }
 
     private Book open(OffsetDateTime now) throws IOException {
-        Opened opened =
-                folder.open(shift, book, job.id(), who.floorEntry(now).getValue(), now);
+        Opened opened = folder.open(shift, book, job.id(), who.floorEntry(now).getValue(), now);
         if (opened instanceof Opened.Ready ready) {
             last = last.isBefore(now) ? now : last;
             return ready.book();

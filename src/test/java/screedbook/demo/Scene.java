@@ -155,7 +155,10 @@ final class Scene {
 
     /** What loads weigh together, as text. */
     String tons(List<Loaded> loads) {
-        return loads.stream().map(l -> l.net).reduce(BigDecimal.ZERO, BigDecimal::add).toPlainString();
+        return loads.stream()
+                .map(l -> l.net)
+                .reduce(BigDecimal.ZERO, BigDecimal::add)
+                .toPlainString();
     }
 
     /** This representative counted what was counted here. */

@@ -104,14 +104,22 @@ final class SecondNight {
         put(
                 clock,
                 Kind.RESULT,
-                "sample", sample,
-                "what", what,
-                "found", found,
-                "mix", mix,
-                "tested", "2026-07-15",
-                "laboratory", "Tanager County laboratory",
-                "report", "L-4402",
-                "closes", closes);
+                "sample",
+                sample,
+                "what",
+                what,
+                "found",
+                found,
+                "mix",
+                mix,
+                "tested",
+                "2026-07-15",
+                "laboratory",
+                "Tanager County laboratory",
+                "report",
+                "L-4402",
+                "closes",
+                closes);
     }
 
     private Paving paving() {
@@ -143,22 +151,38 @@ final class SecondNight {
         OffsetDateTime when = pen.last().plusMinutes(7);
         Entry sample = Keyed.of(
                 Kind.SAMPLE,
-                "sample", number,
-                "material", "mix",
-                "purpose", "acceptance",
-                "at_random", "yes",
-                "taken_by", "DL",
-                "witness", "PO",
-                "ticket", scene.number(at.of()),
-                "place_sta", at.place() == null ? null : at.place().text(),
-                "pull", at.pull(),
-                "lift", String.valueOf(at.lift()),
-                "mix", "12.5-70A",
-                "lot", String.valueOf(draw.lot()),
-                "sublot", String.valueOf(at.sublot()),
-                "draw", told.toString(),
-                "seal_number", String.valueOf(66450 + at.sublot()),
-                "container", "box, 40 lb");
+                "sample",
+                number,
+                "material",
+                "mix",
+                "purpose",
+                "acceptance",
+                "at_random",
+                "yes",
+                "taken_by",
+                "DL",
+                "witness",
+                "PO",
+                "ticket",
+                scene.number(at.of()),
+                "place_sta",
+                at.place() == null ? null : at.place().text(),
+                "pull",
+                at.pull(),
+                "lift",
+                String.valueOf(at.lift()),
+                "mix",
+                "12.5-70A",
+                "lot",
+                String.valueOf(draw.lot()),
+                "sublot",
+                String.valueOf(at.sublot()),
+                "draw",
+                told.toString(),
+                "seal_number",
+                String.valueOf(66450 + at.sublot()),
+                "container",
+                "box, 40 lb");
         pen.put("sample " + number, when, when.plusSeconds(40), sample, Aside.NONE);
     }
 
@@ -190,82 +214,123 @@ final class SecondNight {
         put(
                 "22:08",
                 Kind.ROLLING,
-                "roller", "R1",
-                "task", "breakdown",
-                "drums", "vibratory",
-                "passes", "5",
-                "mat_begins_degF", "264",
-                "mat_ends_degF", "224",
-                "pull", "A",
-                "lift", "1",
-                "pattern", "control strip of 9 July");
+                "roller",
+                "R1",
+                "task",
+                "breakdown",
+                "drums",
+                "vibratory",
+                "passes",
+                "5",
+                "mat_begins_degF",
+                "264",
+                "mat_ends_degF",
+                "224",
+                "pull",
+                "A",
+                "lift",
+                "1",
+                "pattern",
+                "control strip of 9 July");
         put(
                 "21:40",
                 Kind.JOINT,
-                "run", "transverse",
-                "shape", "butt",
-                "from_sta", Mat.station(start).text(),
-                "pull", "A",
-                "lift", "1",
-                "heat", "cold",
-                "tacked", "yes",
-                "higher_in", "0.09");
+                "run",
+                "transverse",
+                "shape",
+                "butt",
+                "from_sta",
+                Mat.station(start).text(),
+                "pull",
+                "A",
+                "lift",
+                "1",
+                "heat",
+                "cold",
+                "tacked",
+                "yes",
+                "higher_in",
+                "0.09");
         put(
                 "21:56",
                 Kind.STRAIGHTEDGE,
-                "gap_in", "0.15",
-                "edge_length_ft", "10.0",
-                "laid", "over-joint",
-                "place_sta", Mat.station(start).text(),
-                "pull", "A",
-                "lift", "1",
-                "instrument", "SE-10");
+                "gap_in",
+                "0.15",
+                "edge_length_ft",
+                "10.0",
+                "laid",
+                "over-joint",
+                "place_sta",
+                Mat.station(start).text(),
+                "pull",
+                "A",
+                "lift",
+                "1",
+                "instrument",
+                "SE-10");
         spread("23:36", 0, 20);
         spread("02:00", 21, 43);
         gauge("22:50", "141.8", "142.3", "4");
         gauge("22:56", "142.6", "142.0", "4");
         gauge("01:52", "138.2", "138.8", "5");
         gauge("01:58", "141.5", "141.1", "5");
-        put(
-                "03:10",
-                Kind.TRUCK,
-                "truck", "K19",
-                "step", "seen",
-                "location", "at the pit's gate, cover off");
+        put("03:10", Kind.TRUCK, "truck", "K19", "step", "seen", "location", "at the pit's gate, cover off");
     }
 
     private void mat(String clock, String heat, String taken, double behind) {
         put(
                 clock,
                 Kind.MAT,
-                "mat_degF", heat,
-                "taken", taken,
-                "read_in", "surface",
-                "place_sta", at(clock, behind),
-                "pull", "A",
-                "lift", "1",
-                "instrument", "IR-5");
+                "mat_degF",
+                heat,
+                "taken",
+                taken,
+                "read_in",
+                "surface",
+                "place_sta",
+                at(clock, behind),
+                "pull",
+                "A",
+                "lift",
+                "1",
+                "instrument",
+                "IR-5");
     }
 
     private void profile(String clock, String hottest, String coldest, String sublot) {
         put(
                 clock,
                 Kind.PROFILE,
-                "from_sta", at(clock, 170),
-                "to_sta", at(clock, 20),
-                "pull", "A",
-                "lift", "1",
-                "lot", "1",
-                "sublot", sublot,
-                "hottest_degF", hottest,
-                "coldest_degF", coldest,
-                "method", "camera",
-                "stopped", "no",
-                "cause", sublot.equals("5") ? "load that had waited 50 min" : null,
-                "action", sublot.equals("5") ? "density taken at the cold place" : null,
-                "witness", sublot.equals("5") ? null : "PO",
-                "image", "TC-" + clock.replace(":", ""),
-                "instrument", "TC-1");
+                "from_sta",
+                at(clock, 170),
+                "to_sta",
+                at(clock, 20),
+                "pull",
+                "A",
+                "lift",
+                "1",
+                "lot",
+                "1",
+                "sublot",
+                sublot,
+                "hottest_degF",
+                hottest,
+                "coldest_degF",
+                coldest,
+                "method",
+                "camera",
+                "stopped",
+                "no",
+                "cause",
+                sublot.equals("5") ? "load that had waited 50 min" : null,
+                "action",
+                sublot.equals("5") ? "density taken at the cold place" : null,
+                "witness",
+                sublot.equals("5") ? null : "PO",
+                "image",
+                "TC-" + clock.replace(":", ""),
+                "instrument",
+                "TC-1");
     }
 
     private void spread(String clock, int first, int last) {
@@ -274,35 +339,58 @@ final class SecondNight {
         put(
                 clock,
                 Kind.YIELD,
-                "from_sta", from.from.text(),
-                "to_sta", to.to.text(),
-                "width_ft", "12.0",
-                "pull", "A",
-                "lift", "1",
-                "paver", "P1",
-                "first_ticket", from.number,
-                "last_ticket", to.number);
+                "from_sta",
+                from.from.text(),
+                "to_sta",
+                to.to.text(),
+                "width_ft",
+                "12.0",
+                "pull",
+                "A",
+                "lift",
+                "1",
+                "paver",
+                "P1",
+                "first_ticket",
+                from.number,
+                "last_ticket",
+                to.number);
     }
 
     private void gauge(String clock, String first, String second, String sublot) {
         put(
                 clock,
                 Kind.GAUGE,
-                "first_reading_lb_ft3", first,
-                "second_reading_lb_ft3", second,
-                "mode", "backscatter",
-                "correlation_lb_ft3", "2.1",
-                "place_sta", at(clock, 900),
-                "from_left_ft", "6.0",
-                "pull", "A",
-                "lift", "1",
-                "mix", "12.5-70A",
-                "lot", "1",
-                "sublot", sublot,
-                "instrument", "NG-1",
-                "operated_by", "DL",
-                "certificate", "DG-121",
-                "secured", "locked case, chained to the locked truck bed");
+                "first_reading_lb_ft3",
+                first,
+                "second_reading_lb_ft3",
+                second,
+                "mode",
+                "backscatter",
+                "correlation_lb_ft3",
+                "2.1",
+                "place_sta",
+                at(clock, 900),
+                "from_left_ft",
+                "6.0",
+                "pull",
+                "A",
+                "lift",
+                "1",
+                "mix",
+                "12.5-70A",
+                "lot",
+                "1",
+                "sublot",
+                sublot,
+                "instrument",
+                "NG-1",
+                "operated_by",
+                "DL",
+                "certificate",
+                "DG-121",
+                "secured",
+                "locked case, chained to the locked truck bed");
     }
 
     private void end() {
@@ -336,8 +424,7 @@ final class SecondNight {
         try {
             Path file = Files.createTempFile("list", ".csv");
             Files.writeString(file, text);
-            ListColumns columns =
-                    scene.job().plant("Basin Pit").orElseThrow().list();
+            ListColumns columns = scene.job().plant("Basin Pit").orElseThrow().list();
             Entry kept = PlantLists.in(scene.folder)
                     .keep(scene.shift, "Basin Pit", ListFile.read(file), columns, Unit.SHORT_TON);
             Files.delete(file);

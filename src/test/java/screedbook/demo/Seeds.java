@@ -10,7 +10,8 @@ final class Seeds {
     private static final Map<String, String> KNOWN = new HashMap<>();
 
     String fresh(String shift) {
-        String seed = RandomNumber.sha256("made-up seed " + shift + " " + KNOWN.size()).substring(0, 32);
+        String seed = RandomNumber.sha256("made-up seed " + shift + " " + KNOWN.size())
+                .substring(0, 32);
         KNOWN.put(RandomNumber.sha256(seed), seed);
         return seed;
     }

@@ -219,4 +219,28 @@ class ToldTest {
                 Book.made(SetAside.class, "file", "x.torn-12", "byte_count", new BigDecimal("40"), "sha256", "ab12");
         assertThat(Told.line(aside)).isEqualTo("set aside  x.torn-12  40");
     }
+
+    @Test
+    void whatAPlantSaysIsToldInLoadsAndTons() {
+        PlantTotal total = new PlantTotal(
+                "Quarry Road",
+                "12.5-70A",
+                1,
+                screedbook.unit.Amount.of("21.96", screedbook.unit.Unit.SHORT_TON),
+                null,
+                "48217",
+                "the loader");
+        assertThat(Told.line(total))
+                .isEqualTo("plant's total  Quarry Road  12.5-70A  1 load  21.96 T  to 48217  told by the loader");
+        PlantList list = new PlantList(
+                "Quarry Road",
+                "2026-06-03-day.quarry-road.0a1b2c3d.csv",
+                "0a",
+                121,
+                120,
+                screedbook.unit.Amount.of("2622.10", screedbook.unit.Unit.SHORT_TON),
+                new ListColumns("Ticket", null, "Net", null, null, null, ListColumns.Weights.TONS, null));
+        assertThat(Told.line(list))
+                .isEqualTo("plant's list  Quarry Road  120 loads  2622.10 T  2026-06-03-day.quarry-road.0a1b2c3d.csv");
+    }
 }

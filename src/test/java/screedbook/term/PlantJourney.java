@@ -72,10 +72,14 @@ class PlantJourney {
 
     private static Map<String, Object> profile(String from, String to) {
         return Map.of(
-                "from_sta", from,
-                "to_sta", to,
-                "hottest_degF", new BigDecimal("291"),
-                "coldest_degF", new BigDecimal("272"));
+                "from_sta",
+                from,
+                "to_sta",
+                to,
+                "hottest_degF",
+                new BigDecimal("291"),
+                "coldest_degF",
+                new BigDecimal("272"));
     }
 
     @AfterEach
@@ -100,8 +104,8 @@ class PlantJourney {
     }
 
     private static String row(int number, BigDecimal net) {
-        return "6/3/2026;" + (7 + number % 8) + ":10;" + number + ";104;" + net.multiply(BigDecimal.valueOf(2000)).setScale(0)
-                + "\r\n";
+        return "6/3/2026;" + (7 + number % 8) + ":10;" + number + ";104;"
+                + net.multiply(BigDecimal.valueOf(2000)).setScale(0) + "\r\n";
     }
 
     @Test
@@ -157,9 +161,13 @@ class PlantJourney {
                 s -> s.contains("ticket " + number(load)) && s.contains("Ctrl-S write"));
         for (int i = 0; i < 12 && pane.text().contains("Ctrl-S write"); i++) {
             String row = pane.cursorRow();
-            String typed = row.startsWith(" truck") ? "104" : row.startsWith(" net") ? net(load).toPlainString() : "";
+            String typed = row.startsWith(" truck")
+                    ? "104"
+                    : row.startsWith(" net") ? net(load).toPlainString() : "";
             pane.type(typed + "\r");
-            pane.waitFor("the next blank", s -> !s.contains("Ctrl-S write") || !cursorRow().equals(row));
+            pane.waitFor(
+                    "the next blank",
+                    s -> !s.contains("Ctrl-S write") || !cursorRow().equals(row));
         }
         pane.waitFor("on disk");
     }
@@ -175,7 +183,8 @@ class PlantJourney {
     /** Looks for the findings of a rule; the entry that the first one leads to tells the difference. */
     private void find(String rule, String ticket, String said) throws Exception {
         pane.type("/finding " + rule + "\r");
-        pane.waitFor(rule + " with its ticket", screen -> screen.contains("looking for words") && screen.contains(ticket));
+        pane.waitFor(
+                rule + " with its ticket", screen -> screen.contains("looking for words") && screen.contains(ticket));
         pane.type("\r");
         String seen = said.replaceAll("\\s+", "");
         pane.waitFor(said, screen -> screen.replaceAll("\\s+", "").contains(seen));
