@@ -9,7 +9,7 @@ def exact: . * 1000000 | round / 1000000;
 def total(f): map(f) | add // 0 | exact;
 def seconds: .[0:19] + "Z" | fromdateiso8601;
 
-map(plain) as $lines
+map(plain | if .set then .set |= plain else . end) as $lines
 | (if any(.[]; has("net_t")) then
      {station: 1000, area: 1, weight: 1000, shrinks: 0.00045, base: 15}
    else
