@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import screedbook.entry.Day;
 import screedbook.entry.Entry;
+import screedbook.entry.Field;
 import screedbook.entry.Fields;
 import screedbook.entry.Kind;
 import screedbook.entry.Ref;
@@ -100,9 +101,7 @@ final class Wants {
                 .min(Comparator.comparing((Turns.Next n) -> !n.now())
                         .thenComparing(Turns.Next::left, Comparator.nullsLast(Comparator.naturalOrder())))
                 .orElseThrow();
-        String what = Told.kind(row.kind())
-                + (row.with() == null ? "" : " " + row.with().replace('_', ' '))
-                + (several ? " " + mix : "");
+        String what = what() + (several ? " " + mix : "");
         List<Due.Missed> missed = new ArrayList<>();
         for (Turns each : turns) {
             each.over()
@@ -307,11 +306,37 @@ final class Wants {
         return row.with() == null || has((Record) standing.entry(), row.with());
     }
 
+    /** A ticket's plant is a name and a temperature: where one of the blanks is measured, the reading is what is wanted. */
     private static boolean has(Record entry, String with) {
         String wanted = word(with);
-        return Fields.of(entry.getClass()).stream()
-                .filter(field -> field.get(entry) != null)
-                .anyMatch(field -> word(field.name()).equals(wanted) || stands(field.get(entry), wanted));
+        List<Field> named = named(entry.getClass(), with);
+        boolean measured = named.stream().anyMatch(f -> f.measure().isPresent());
+        return named.stream()
+                        .filter(f -> !measured || f.measure().isPresent())
+                        .anyMatch(f -> f.get(entry) != null)
+                || !measured
+                        && Fields.of(entry.getClass()).stream()
+                                .filter(field -> field.get(entry) != null)
+                                .anyMatch(field -> stands(field.get(entry), wanted));
+    }
+
+    private static List<Field> named(Class<? extends Record> type, String with) {
+        return Fields.of(type).stream()
+                .filter(f -> word(f.name()).equals(word(with)))
+                .toList();
+    }
+
+    /** What is wanted in a few words: {@code plant temperature}, {@code density random}. */
+    private String what() {
+        if (row.with() == null) {
+            return Told.kind(row.kind());
+        }
+        boolean heat = row.kind() == Kind.TICKET
+                && row.kind().fields().stream()
+                        .filter(f -> word(f.name()).equals(word(row.with())))
+                        .anyMatch(f -> f.measure().filter(Measure.TEMPERATURE::equals).isPresent());
+        String with = row.with().replace('_', ' ');
+        return heat ? with + " temperature" : Told.kind(row.kind()) + " " + with;
     }
 
     private static boolean stands(Object value, String wanted) {

@@ -252,6 +252,23 @@ class WantsTest {
                 j.planning());
     }
 
+    /** A ticket's plant is both a name, carried on, and a temperature: a check asks for the reading. */
+    @Test
+    void aPlantTemperatureIsNotAnsweredByThePlantsName() {
+        Wanted heat = new Wanted(
+                Kind.TICKET, "plant", null, new BigDecimal("5"), Count.LOADS, null, null, null, "Florida DOT 330-6.3");
+        Shift named = Shift.day();
+        for (int i = 1; i <= 6; i++) {
+            named.ticket("08:0" + i, "" + i, "20.00", "mix", "12.5-70A", "plant", "Quarry Road");
+        }
+        Due without = due(named, "08:10", heat);
+        assertThat(without.what()).isEqualTo("plant temperature");
+        assertThat(without.done()).isZero();
+        assertThat(without.missed().get(0).seen()).startsWith("no plant temperature");
+        named.ticket("08:09", "7", "20.00", "mix", "12.5-70A", "plant", "Quarry Road", "plant_degF", "305");
+        assertThat(due(named, "08:10", heat).done()).isEqualTo(1);
+    }
+
     /** Weather is written down at each change: University of Delaware, T2 Center, on inspectors' diaries (2020). */
     @Test
     void aChangeAsksOnce() {
