@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import screedbook.entry.Aside;
 import screedbook.entry.Entry;
 import screedbook.entry.Field;
@@ -19,6 +20,7 @@ import screedbook.entry.Ref;
 import screedbook.entry.Source;
 import screedbook.entry.Standing;
 import screedbook.entry.Station;
+import screedbook.entry.Ticket;
 import screedbook.entry.Typed;
 import screedbook.entry.Word;
 import screedbook.job.Road;
@@ -214,7 +216,8 @@ record Reading(
         }
 
         private void ref(Field field, String text) {
-            String whole = text.matches("\\d{1,9}") ? model.shift().page().book() + "/" + text : text;
+            String line = text.matches("\\d{1,9}") ? model.shift().page().book() + "/" + text : text;
+            String whole = ticket(text).map(Ref::toString).orElse(line);
             try {
                 Ref ref = Ref.of(whole);
                 plain.put(field.name(), ref.toString());
@@ -222,6 +225,26 @@ record Reading(
             } catch (IllegalArgumentException e) {
                 troubles.put(field.name(), "\"" + text + "\" names no entry; right would be 17 or paver/17");
             }
+        }
+
+        /** Where the entry is a ticket, the number that stands on the paper names it before the number of a line does. */
+        private Optional<Ref> ticket(String text) {
+            if (form.kind() != Kind.PART && form.kind() != Kind.WASTE) {
+                return Optional.empty();
+            }
+            List<Standing<Ticket>> tickets = model.shift().day().standing(Ticket.class);
+            return numbered(tickets, text::equalsIgnoreCase)
+                    .or(() -> numbered(tickets, n -> text.matches("\\d{3,}") && n.endsWith(text)));
+        }
+
+        private static Optional<Ref> numbered(List<Standing<Ticket>> tickets, Predicate<String> named) {
+            List<Ref> found = tickets.stream()
+                    .filter(t -> Optional.ofNullable(t.entry().paper().number())
+                            .filter(named)
+                            .isPresent())
+                    .map(Standing::ref)
+                    .toList();
+            return found.size() == 1 ? Optional.of(found.get(0)) : Optional.empty();
         }
 
         /** A list of the job is a help, never a limit: what is not in it stands as typed. */
