@@ -251,10 +251,10 @@ final class PlanRules {
                 .map(asked -> List.of(new Mark(
                         asked.sure() ? null : Sort.LOOK_AGAIN,
                         List.of(first.ref()),
-                        Look.loads(laid.size()) + " placed and no note tagged uncompacted mat",
+                        Look.loads(laid.size()) + " placed, no thermal profile and no note tagged uncompacted mat",
                         Look.told(asked),
                         asked.citation(),
-                        "a note tagged uncompacted mat in each sublot",
+                        "a thermal profile or a note tagged uncompacted mat in each sublot",
                         "")))
                 .orElse(List.of());
     }

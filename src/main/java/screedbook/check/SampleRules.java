@@ -55,7 +55,7 @@ final class SampleRules {
             if (place.taken().isEmpty() && left) {
                 marks.add(new Mark(
                         place.draw().ref(),
-                        "random place of " + place.name() + at(place.draw().entry()) + ": nothing taken",
+                        "random place of " + place.name() + at(look, place.draw().entry()) + ": nothing taken",
                         "one for each random place",
                         LOTS,
                         "a sample, a core or a reading that names it"));
@@ -64,9 +64,14 @@ final class SampleRules {
         return marks;
     }
 
-    private static String at(Draw draw) {
+    private static String at(Look look, Draw draw) {
         Draw.Reached r = draw.reached();
-        return (r.of() == null ? "" : ", load " + r.of())
+        String load = look.tickets().stream()
+                .filter(t -> t.ref().equals(r.of()))
+                .findFirst()
+                .map(Look::name)
+                .orElse("load " + r.of());
+        return (r.of() == null ? "" : ", " + load)
                 + (r.place() == null ? "" : ", " + r.place())
                 + (r.fromLeft() == null ? "" : ", " + r.fromLeft().text() + " from left");
     }

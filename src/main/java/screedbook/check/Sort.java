@@ -24,4 +24,9 @@ public enum Sort {
     public String mark() {
         return mark;
     }
+
+    /** So many of the sort: {@code 1 does not add up}, {@code 2 do not add up}. */
+    public String counted(int many) {
+        return many + " " + (many == 1 ? text : text.replaceFirst("^does ", "do "));
+    }
 }

@@ -51,7 +51,7 @@ final class EntryView {
             to.add("");
             to.add(finding.sort().text());
             for (String each : ListKeys.findingLines(finding)) {
-                to.addAll(Frame.wrapped("  " + Shown.text(each), width));
+                hung(Shown.text(each), width, to);
             }
         }
         to.add("");
@@ -63,6 +63,15 @@ final class EntryView {
         to.add("");
         to.add("as written");
         to.addAll(Frame.wrapped(Shown.text(line.raw()), width));
+    }
+
+    /** A line of a finding; what finds no room goes on under its text and not under its name. */
+    private static void hung(String text, int width, List<String> to) {
+        int name = Math.min(ListKeys.NAMED, text.length());
+        List<String> told = Frame.wrapped(text.substring(name), width - 2 - ListKeys.NAMED);
+        for (int i = 0; i < told.size(); i++) {
+            to.add("  " + (i == 0 ? text.substring(0, name) : " ".repeat(name)) + told.get(i));
+        }
     }
 
     private static String pad(String key) {

@@ -31,7 +31,8 @@ final class FormView {
         int y = frame.top();
         title(model, form, entry, frame, y);
         y += 2;
-        int foot = frame.bottom() - 2;
+        Foot below = foot(model, reading, frame.width() - 2);
+        int foot = frame.bottom() - below.rows();
         List<Integer> main = main(form);
         for (int index : main) {
             if (y < foot) {
@@ -41,7 +42,7 @@ final class FormView {
         Optional<LeftToRoll> left = Guiding.left(model, reading, entry);
         left.ifPresent(l -> frame.pen().put(1, foot - 1, Frame.cut(l.text(), frame.width() - 2), Style.PLAIN));
         others(model, reading, main, frame, y + 1, left.isPresent() ? foot - 1 : foot);
-        foot(model, reading, frame, foot);
+        below.draw(frame);
     }
 
     private static void title(Model model, Form form, Entry entry, Frame frame, int y) {
@@ -204,7 +205,27 @@ final class FormView {
         field(reading.form(), cell.index(), frame, x, y, width);
     }
 
-    private static void foot(Model model, Reading reading, Frame frame, int y) {
+    /**
+     * What stands below the blanks.
+     *
+     * @param lines what is offered for the blank with the cursor, in at most two lines
+     * @param echo what the figures come to; empty where they come to nothing
+     */
+    private record Foot(List<String> lines, Style style, String echo) {
+        int rows() {
+            return Math.max(2, lines.size() + (echo.isEmpty() ? 0 : 1));
+        }
+
+        void draw(Frame frame) {
+            int y = frame.bottom() - rows();
+            for (String line : lines) {
+                frame.pen().put(1, y++, Frame.cut(line, frame.width() - 2), style);
+            }
+            frame.pen().put(1, frame.bottom() - 1, Frame.cut(echo, frame.width() - 2), Style.STRONG);
+        }
+    }
+
+    private static Foot foot(Model model, Reading reading, int width) {
         Form form = reading.form();
         Input input = form.active();
         List<Guide.Offer> offers = Guiding.offers(model, form);
@@ -217,20 +238,28 @@ final class FormView {
             line = trouble;
             style = Style.ALERT;
         }
-        String echo = Echo.of(model, reading);
-        List<String> lines = Frame.wrapped(Shown.text(line), frame.width() - 2);
-        frame.pen()
-                .put(
-                        1,
-                        y,
-                        lines.size() > 1 && echo.isEmpty()
-                                ? lines.get(0)
-                                : Frame.cut(Shown.text(line), frame.width() - 2),
-                        style);
-        if (echo.isEmpty() && lines.size() > 1) {
-            frame.pen().put(1, y + 1, Frame.cut(lines.get(1), frame.width() - 2), style);
+        List<String> lines = offered(Shown.text(line), width);
+        return new Foot(
+                lines.size() < 3 ? lines : List.of(lines.get(0), lines.get(1) + " ~"),
+                style,
+                Shown.text(Echo.of(model, reading)));
+    }
+
+    /** Lines in which a number stays with the word that it stands for, where words are offered by number. */
+    private static List<String> offered(String text, int width) {
+        if (!text.startsWith("1 ")) {
+            return Frame.wrapped(text, width);
         }
-        frame.pen().put(1, y + 1, Frame.cut(Shown.text(echo), frame.width() - 2), Style.STRONG);
+        List<String> lines = new ArrayList<>(List.of(""));
+        for (String each : text.split("  ")) {
+            String last = lines.get(lines.size() - 1);
+            if (last.isEmpty() || last.length() + 2 + each.length() <= width) {
+                lines.set(lines.size() - 1, last.isEmpty() ? each : last + "  " + each);
+            } else {
+                lines.add(each);
+            }
+        }
+        return lines;
     }
 
     private static String help(Model model, Form form, Input input) {

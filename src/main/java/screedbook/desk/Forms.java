@@ -126,7 +126,7 @@ final class Forms {
                 String key = field.key(model.shift().job().system());
                 Optional<String> value = Optional.ofNullable(before.get(key))
                         .or(() -> elsewhere(model, kind, field))
-                        .or(() -> only(model, field));
+                        .or(() -> only(model, kind, field));
                 value.ifPresent(v -> carried.put(key, v));
             }
         }
@@ -160,8 +160,10 @@ final class Forms {
         return Optional.empty();
     }
 
-    private static Optional<String> only(Model model, Field field) {
-        List<String> all = Picks.of(model, field);
+    private static Optional<String> only(Model model, Kind kind, Field field) {
+        List<String> all = field.pick() == Blank.Pick.INSTRUMENT
+                ? SiteForms.instruments(model.shift().job(), kind)
+                : Picks.of(model, field);
         return all.size() == 1 ? Optional.of(all.get(0)) : Optional.empty();
     }
 

@@ -74,13 +74,18 @@ final class ListKeys {
                 .orElse(Step.of(model));
     }
 
+    /** How wide the name of a line of a finding is. */
+    static final int NAMED = 10;
+
     static List<String> findingLines(Finding finding) {
         List<String> lines = new ArrayList<>();
         lines.add("seen      " + finding.seen());
         lines.add("limit     " + finding.limit());
         lines.add("clause    " + finding.clause());
         lines.add("inside    " + finding.inside());
-        lines.add("working   " + finding.working());
+        if (!finding.working().isBlank()) {
+            lines.add("working   " + finding.working());
+        }
         lines.add("rule      " + finding.rule());
         for (Standing<screedbook.entry.Answer> answer : finding.answers()) {
             lines.add(

@@ -85,7 +85,7 @@ final class SheetView {
         for (Sort sort : Sort.values()) {
             long count = findings.stream().filter(f -> f.sort() == sort).count();
             if (count > 0) {
-                counts.add(count + " " + sort.text());
+                counts.add(sort.counted((int) count));
             }
         }
         return String.join(", ", counts);

@@ -178,7 +178,7 @@ final class ShiftView {
         below.add(new Side("to answer", Style.PLAIN));
         Map<Sort, Integer> open = model.shift().seen().open();
         open.forEach((sort, count) -> below.add(
-                new Side("  " + count + " " + sort.text(), sort == Sort.OUTSIDE ? Style.MARK : Style.LOOK_AGAIN)));
+                new Side("  " + sort.counted(count), sort == Sort.OUTSIDE ? Style.MARK : Style.LOOK_AGAIN)));
         if (open.isEmpty()) {
             below.add(new Side(" nothing", Style.PLAIN));
         }
@@ -228,9 +228,12 @@ final class ShiftView {
         String what = due.what().replace("surface temperature", "surface");
         String when = due.now() && !due.missed().isEmpty() ? due.when() + ", over" : due.when();
         String text = " " + what + " " + when;
-        return text.length() < SIDE
-                ? List.of(new Side(text, style))
-                : List.of(new Side(" " + what, Style.PLAIN), new Side("   " + when, style));
+        if (text.length() < SIDE) {
+            return List.of(new Side(text, style));
+        }
+        List<Side> lines = new ArrayList<>(List.of(new Side(" " + what, Style.PLAIN)));
+        Frame.wrapped(when, SIDE - 4).forEach(part -> lines.add(new Side("   " + part, style)));
+        return lines;
     }
 
     private static void state(Model model, List<Side> lines) {

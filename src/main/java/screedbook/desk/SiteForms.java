@@ -3,12 +3,16 @@ package screedbook.desk;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Stream;
+import screedbook.entry.Instrument;
 import screedbook.entry.InstrumentCheck;
 import screedbook.entry.Joint;
 import screedbook.entry.Kind;
 import screedbook.entry.Profile;
 import screedbook.entry.Word;
+import screedbook.job.Job;
 
 /** What forms of the mat, the joints, stops and instruments begin with, and which of their blanks are not asked. */
 final class SiteForms {
@@ -21,7 +25,29 @@ final class SiteForms {
 
     private static final Set<String> MEASURED = Set.of("shows", "known", "density_count");
 
+    /** Kinds whose figures are read off a thermometer or a camera. */
+    private static final Set<Kind> HEAT = Set.of(Kind.TICKET, Kind.SURFACE, Kind.MAT, Kind.PROFILE);
+
     private SiteForms() {}
+
+    /** The job's instruments that may have been used: no thickness is read off a thermometer, and no heat off a gauge. */
+    static List<String> instruments(Job job, Kind kind) {
+        return job.instruments().stream()
+                .filter(i -> kind == Kind.INSTRUMENT || heat(i) == null || heat(i) == HEAT.contains(kind))
+                .map(Instrument::id)
+                .toList();
+    }
+
+    /** Whether an instrument reads heat, by the words for what it is; null where they do not say. */
+    private static Boolean heat(Instrument instrument) {
+        String kind = Objects.toString(instrument.kind(), "").toLowerCase(Locale.ROOT);
+        if (Stream.of("thermo", "infrared", "camera", "imaging", "probe").anyMatch(kind::contains)) {
+            return true;
+        }
+        return Stream.of("gauge", "density", "straightedge", "ruler", "tape", "weather").anyMatch(kind::contains)
+                ? Boolean.FALSE
+                : null;
+    }
 
     /** A stop is where the last load ended; a length that is watched without a break begins where the last one ended. */
     static void carried(Model model, Kind kind, Map<String, String> before, Map<String, String> carried) {

@@ -26,9 +26,16 @@ public record Due(
         Working working,
         BigDecimal left,
         List<Missed> missed) {
-    /** What is over before what is due, then by what is left of each run; what is not counted comes last. */
+    /** The random places of a sublot. */
+    static final String PLACE = "sample";
+
+    /**
+     * A random place that is reached before all else, for its load drives off; then what is over before what is due, then by
+     * what is left of each run; what is not counted comes last.
+     */
     public static final Comparator<Due> MOST_URGENT_FIRST = Comparator.comparing(
-                    (Due due) -> !(due.now() && !due.missed().isEmpty()))
+                    (Due due) -> !(due.now() && due.id().equals(PLACE)))
+            .thenComparing((Due due) -> !(due.now() && !due.missed().isEmpty()))
             .thenComparing(due -> !due.now())
             .thenComparing(Due::left, Comparator.nullsLast(Comparator.naturalOrder()));
 

@@ -274,13 +274,22 @@ final class Dues {
         sample(when, put, entries, places.size() - open.size(), "random places, told when a load comes to them");
     }
 
-    private static String where(Draw draw) {
+    private String where(Draw draw) {
         Draw.Reached r = draw.reached();
         String place = r.fromLeft() == null
-                ? "load " + r.of()
-                : (r.place() == null ? "load " + r.of() : r.place()) + ", "
+                ? load(r.of())
+                : (r.place() == null ? load(r.of()) : r.place()) + ", "
                         + r.fromLeft().text() + " from left";
         return "lot " + draw.lot() + " sublot " + r.sublot() + ", " + place;
+    }
+
+    /** As it stands on the paper that the driver hands over. */
+    private String load(Ref of) {
+        return day.find(of)
+                .filter(s -> s.entry() instanceof Ticket)
+                .map(s -> ((Ticket) s.entry()).paper().number())
+                .map(number -> "ticket " + number)
+                .orElse("load " + of);
     }
 
     private void sample(String when, List<String> put, List<Ref> entries, int done, String formula) {

@@ -822,7 +822,7 @@ class RulesTest {
                 "uncompacted-mat",
                 "",
                 Sort.MISSING,
-                "1 load placed and no note tagged uncompacted mat",
+                "1 load placed, no thermal profile and no note tagged uncompacted mat",
                 Shift.night(Map.of("thermal", "handheld-camera")).load("21:00", "1001", ""),
                 Shift.night(Map.of("thermal", "handheld-camera"))
                         .load("21:00", "1001", "")

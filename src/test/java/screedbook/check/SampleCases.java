@@ -85,7 +85,7 @@ final class SampleCases {
                 "place-without-sample",
                 "83",
                 Sort.MISSING,
-                "random place of lot 1 sublot 1, load paver/4: nothing taken",
+                "random place of lot 1 sublot 1, ticket 1001: nothing taken",
                 drawn().load("21:10", "1002", "from_sta=14+00 to_sta=16+00"),
                 drawn().at("21:05", "sample sample=S-1 material=mix ticket=1001 lot=1 sublot=1")
                         .load("21:10", "1002", "from_sta=14+00 to_sta=16+00"));

@@ -273,6 +273,10 @@ class RandomPlacesTest {
         assertThat(RandomPlaces.drawn(job(null, 1, null))).isFalse();
     }
 
+    private static Due due(String id, boolean now, List<Due.Missed> missed) {
+        return new Due(id, id, "NOW", now, 0, 1, null, BigDecimal.ZERO, missed);
+    }
+
     @Test
     void aReachedPlaceIsDueUntilANoteSaysThatItWasSampled() {
         Job job = job(Job.RandomBy.TONS, 1, Job.Overnight.CARRY);
@@ -281,7 +285,12 @@ class RandomPlacesTest {
         }
         Due due = sample(job);
         assertThat(due.now()).isTrue();
-        assertThat(due.when()).startsWith("NOW: lot 1 sublot 1, load paver/");
+        assertThat(due.when()).startsWith("NOW: lot 1 sublot 1, ticket ");
+        assertThat(List.of(due("check", true, List.of(new Due.Missed(null, "", "", ""))), due).stream()
+                        .sorted(Due.MOST_URGENT_FIRST)
+                        .findFirst())
+                .as("its load drives off")
+                .contains(due);
         assertThat(due.asked()).isEqualTo(1);
         shift.key(Kind.NOTE, "09:30", "tags", "sample", "text", "bag 1");
         assertThat(sample(job).now()).isFalse();

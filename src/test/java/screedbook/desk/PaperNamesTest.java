@@ -1,0 +1,93 @@
+package screedbook.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import screedbook.entry.Kind;
+import screedbook.entry.Line;
+import screedbook.entry.Part;
+import screedbook.entry.Ticket;
+
+/** Forms take things by the names that they bear on paper, and fill in nothing that cannot have been. */
+class PaperNamesTest {
+    private static Line ticket(DeskRig rig, int nth) {
+        return rig.lines().stream()
+                .map(l -> (Line) l)
+                .filter(l -> l.kind() == Kind.TICKET)
+                .toList()
+                .get(nth);
+    }
+
+    private static String number(Line ticket) {
+        return ((Ticket) ticket.entry()).paper().number();
+    }
+
+    private static Part part(DeskRig rig, String named) {
+        rig.keys("mp" + named + "<enter>10<enter>A<enter>");
+        return (Part) rig.last().entry();
+    }
+
+    @Test
+    void aPartNamesItsTicketByTheNumberOnThePaperOrItsLastDigits() {
+        DeskRig rig = SampleFormsTest.loaded();
+        Line second = ticket(rig, 1);
+        assertThat(part(rig, number(second)).of()).isEqualTo(second.ref());
+        String digits = number(second).substring(number(second).length() - 3);
+        assertThat(part(rig, digits).of()).isEqualTo(second.ref());
+    }
+
+    @Test
+    void whereNoTicketBearsTheNumberItIsThatOfALine() {
+        DeskRig rig = SampleFormsTest.loaded();
+        Line first = ticket(rig, 0);
+        assertThat(part(rig, "" + first.n()).of()).isEqualTo(first.ref());
+    }
+
+    private static String instrument(DeskRig rig, String key) {
+        rig.keys(key);
+        String text = ((Screen.Keying) rig.model().top()).form().text("instrument");
+        rig.keys("<C-d>");
+        return text;
+    }
+
+    @Test
+    void aThermometerIsNotOfferedWhereAThicknessOrADensityIsRead() {
+        DeskRig rig = new DeskRig(
+                        DeskRig.job(Map.of(
+                                "instruments",
+                                List.of(DeskRig.map("id", "IR-2", "kind", "infrared thermometer")))),
+                        DeskRig.practice())
+                .keys("1n");
+        assertThat(instrument(rig, "s")).isEqualTo("IR-2");
+        assertThat(instrument(rig, "mh")).isEqualTo("IR-2");
+        assertThat(instrument(rig, "md")).isEmpty();
+        assertThat(instrument(rig, "mg")).isEmpty();
+        assertThat(instrument(rig, "ms")).isEmpty();
+        assertThat(instrument(rig, "mi")).isEqualTo("IR-2");
+    }
+
+    @Test
+    void everyWordThatMayStandInABlankIsOfferedWithItsNumber() {
+        DeskRig rig = SampleFormsTest.loaded().keys("meS-1<enter>1<enter>");
+        String screen = rig.screen(80, 24);
+        assertThat(screen).contains("4 independent-assurance").contains("5 i").doesNotContain("5 i~");
+        assertThat(rig.keys("<C-d>mb").screen(80, 24)).contains("8 transfer-vehicle");
+    }
+
+    @Test
+    void whatIsLongInAFindingGoesOnUnderItsTextAndAnEmptyWorkingIsNotNamed() {
+        DeskRig rig = SampleFormsTest.loaded().keys("<down>");
+        for (int i = 0; i < 12; i++) {
+            rig.keys("<enter>");
+            if (rig.screen(80, 24).contains("  rule ")) {
+                break;
+            }
+            rig.keys("<esc><down>");
+        }
+        String screen = rig.screen(60, 40);
+        assertThat(screen).contains("  limit     ").doesNotContainPattern("(?m)^.?  working *$");
+        assertThat(screen).containsPattern("(?m)^.?            \\S");
+    }
+}
