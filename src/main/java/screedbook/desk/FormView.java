@@ -39,7 +39,7 @@ final class FormView {
                 blank(model, reading, entry, index, frame, y++);
             }
         }
-        Optional<LeftToRoll> left = Guiding.left(model, reading, entry);
+        Optional<LeftToRoll> left = y < foot ? Guiding.left(model, reading, entry) : Optional.empty();
         left.ifPresent(l -> frame.pen().put(1, foot - 1, Frame.cut(l.text(), frame.width() - 2), Style.PLAIN));
         others(model, reading, main, frame, y + 1, left.isPresent() ? foot - 1 : foot);
         below.draw(frame);
