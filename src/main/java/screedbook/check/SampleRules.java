@@ -55,7 +55,8 @@ final class SampleRules {
             if (place.taken().isEmpty() && left) {
                 marks.add(new Mark(
                         place.draw().ref(),
-                        "random place of " + place.name() + at(look, place.draw().entry()) + ": nothing taken",
+                        "random place of " + place.name()
+                                + at(look, place.draw().entry()) + ": nothing taken",
                         "one for each random place",
                         LOTS,
                         "a sample, a core or a reading that names it"));

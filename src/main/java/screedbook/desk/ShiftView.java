@@ -177,8 +177,8 @@ final class ShiftView {
         below.add(new Side("", Style.PLAIN));
         below.add(new Side("to answer", Style.PLAIN));
         Map<Sort, Integer> open = model.shift().seen().open();
-        open.forEach((sort, count) -> below.add(
-                new Side("  " + sort.counted(count), sort == Sort.OUTSIDE ? Style.MARK : Style.LOOK_AGAIN)));
+        open.forEach((sort, count) ->
+                below.add(new Side("  " + sort.counted(count), sort == Sort.OUTSIDE ? Style.MARK : Style.LOOK_AGAIN)));
         if (open.isEmpty()) {
             below.add(new Side(" nothing", Style.PLAIN));
         }

@@ -44,7 +44,8 @@ final class SiteForms {
         if (Stream.of("thermo", "infrared", "camera", "imaging", "probe").anyMatch(kind::contains)) {
             return true;
         }
-        return Stream.of("gauge", "density", "straightedge", "ruler", "tape", "weather").anyMatch(kind::contains)
+        return Stream.of("gauge", "density", "straightedge", "ruler", "tape", "weather")
+                        .anyMatch(kind::contains)
                 ? Boolean.FALSE
                 : null;
     }

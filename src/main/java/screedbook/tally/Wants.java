@@ -311,9 +311,7 @@ final class Wants {
         String wanted = word(with);
         List<Field> named = named(entry.getClass(), with);
         boolean measured = named.stream().anyMatch(f -> f.measure().isPresent());
-        return named.stream()
-                        .filter(f -> !measured || f.measure().isPresent())
-                        .anyMatch(f -> f.get(entry) != null)
+        return named.stream().filter(f -> !measured || f.measure().isPresent()).anyMatch(f -> f.get(entry) != null)
                 || !measured
                         && Fields.of(entry.getClass()).stream()
                                 .filter(field -> field.get(entry) != null)
@@ -334,7 +332,8 @@ final class Wants {
         boolean heat = row.kind() == Kind.TICKET
                 && row.kind().fields().stream()
                         .filter(f -> word(f.name()).equals(word(row.with())))
-                        .anyMatch(f -> f.measure().filter(Measure.TEMPERATURE::equals).isPresent());
+                        .anyMatch(f ->
+                                f.measure().filter(Measure.TEMPERATURE::equals).isPresent());
         String with = row.with().replace('_', ' ');
         return heat ? with + " temperature" : Told.kind(row.kind()) + " " + with;
     }

@@ -56,8 +56,7 @@ class PaperNamesTest {
     void aThermometerIsNotOfferedWhereAThicknessOrADensityIsRead() {
         DeskRig rig = new DeskRig(
                         DeskRig.job(Map.of(
-                                "instruments",
-                                List.of(DeskRig.map("id", "IR-2", "kind", "infrared thermometer")))),
+                                "instruments", List.of(DeskRig.map("id", "IR-2", "kind", "infrared thermometer")))),
                         DeskRig.practice())
                 .keys("1n");
         assertThat(instrument(rig, "s")).isEqualTo("IR-2");
