@@ -20,7 +20,8 @@ class ArchiveCommandTest {
         assertThat(copied.out()).startsWith("copied 4 shifts, ").contains("job=harrow-bend");
 
         assertThat(Said.by("verify", folder).exit()).isZero();
-        String csv = Said.by("season", "demo-logs", "--format", "csv").out();
+        String csv =
+                Said.by("season", "demo-logs/harrow-bend", "--format", "csv").out();
         assertThat(Said.by("season", folder, "--format", "csv").out()).isEqualTo(csv);
         assertThat(Said.by("find", folder, "--ticket", "48217").out()).contains("paver/27");
 
@@ -40,7 +41,7 @@ class ArchiveCommandTest {
 
     @Test
     void loadsAloneAreATable() {
-        Said said = Said.by("season", "demo-logs", "--loads", "--from", "2026-05-14", "--to", "2026-05-14");
+        Said said = Said.by("season", "demo-logs/harrow-bend", "--loads", "--from", "2026-05-14", "--to", "2026-05-14");
 
         assertThat(said.exit()).isZero();
         assertThat(said.out().lines().toList())

@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 class FindCommandTest {
     @Test
     void aTicketIsToldWithJobShiftAndEntry() {
-        Said said = Said.by("find", "demo-logs", "--ticket", "48217");
+        Said said = Said.by("find", "demo-logs/harrow-bend", "--ticket", "48217");
 
         assertThat(said.exit()).isZero();
         assertThat(said.out()).startsWith("demo-logs/harrow-bend  2026-05-12-day  paver/27  ticket 48217");
@@ -16,7 +16,7 @@ class FindCommandTest {
 
     @Test
     void csvHasOneEntryALine() {
-        Said said = Said.by("find", "demo-logs", "--finding", "outside", "--format", "csv");
+        Said said = Said.by("find", "demo-logs/harrow-bend", "--finding", "outside", "--format", "csv");
 
         assertThat(said.out().lines().findFirst()).contains("\"job\",\"shift\",\"entry\",\"line\",\"struck\",\"told\"");
         assertThat(said.out().lines().skip(1)).isNotEmpty().allMatch(l -> l.startsWith("\"harrow-bend\","));
