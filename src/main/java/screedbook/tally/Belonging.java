@@ -6,6 +6,7 @@ import screedbook.entry.Core;
 import screedbook.entry.Draw;
 import screedbook.entry.Entry;
 import screedbook.entry.Gauge;
+import screedbook.entry.Profile;
 import screedbook.entry.Ref;
 import screedbook.entry.Sample;
 import screedbook.entry.ShiftId;
@@ -54,6 +55,10 @@ final class Belonging {
             Gauge.Spot o = g.spot();
             String mix = mix(o.mix(), o.lift());
             return told(mix, o.lot(), o.sublot()).or(() -> at(shift, mix, o.pull(), o.lift(), o.place()));
+        }
+        if (entry instanceof Profile p) {
+            String mix = mix(null, p.lift());
+            return told(mix, p.lot(), p.sublot()).or(() -> at(shift, mix, p.pull(), p.lift(), p.from()));
         }
         return Optional.empty();
     }

@@ -69,6 +69,11 @@ final class SublotTurns implements Turns {
         this.text = text;
     }
 
+    /** A check that an earlier shift made in a sublot or lot of this name. */
+    void before(String name) {
+        got.merge(name, 1, Integer::sum);
+    }
+
     /** Of an answer, what is changed names where it belongs; loads are in what is filled already. */
     @Override
     public void take(Step step) {

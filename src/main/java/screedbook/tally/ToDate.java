@@ -47,8 +47,8 @@ public record ToDate(
         Map<String, StraightLine> haul,
         List<Laid> laid,
         List<Standing<?>> told) {
-    private static final Set<Kind> TOLD =
-            EnumSet.of(Kind.GAUGE, Kind.CORE, Kind.SAMPLE, Kind.CUSTODY, Kind.RESULT, Kind.INSTRUMENT, Kind.DRAW);
+    private static final Set<Kind> TOLD = EnumSet.of(
+            Kind.GAUGE, Kind.CORE, Kind.SAMPLE, Kind.CUSTODY, Kind.RESULT, Kind.INSTRUMENT, Kind.DRAW, Kind.PROFILE);
 
     /** Before the first shift. */
     public static final ToDate NONE = new ToDate(Map.of(), Map.of(), 0, List.of(), 0);

@@ -135,8 +135,10 @@ final class Wants {
             turns.add(new ShiftTurns(row.howMany()));
         } else if (bySublots()) {
             boolean lots = row.of() == Wanted.Count.LOTS;
-            turns.add(new SublotTurns(
-                    row.howMany(), SublotTurns.Filled.of(samples.filling(), day.shift(), mix, lots), this::counted));
+            SublotTurns filled = new SublotTurns(
+                    row.howMany(), SublotTurns.Filled.of(samples.filling(), day.shift(), mix, lots), this::counted);
+            earlier(mix).forEach(filled::before);
+            turns.add(filled);
         } else if (row.of() != null) {
             turns.add(counted(mix));
         }
@@ -144,6 +146,21 @@ final class Wants {
             turns.add(new ChangeTurns(row.howMany()));
         }
         return turns;
+    }
+
+    /** The sublots or lots that were checked in the shifts before, one for each check; one of them may go on here. */
+    private List<String> earlier(String mix) {
+        return before.told().stream()
+                .filter(s -> !s.struck() && s.line().kind() == row.kind() && answers(s))
+                .map(s -> samples.belonging().of(s))
+                .flatMap(Optional::stream)
+                .filter(w -> mix.isEmpty() || mix.equals(w.mix()))
+                .map(this::named)
+                .toList();
+    }
+
+    private String named(Filling.Where where) {
+        return row.of() == Wanted.Count.LOTS ? "lot " + where.lot() : where.text();
     }
 
     /** Whether each sublot or lot is a turn by itself; several of them together are counted in tons. */
@@ -167,8 +184,7 @@ final class Wants {
             return last.flatMap(
                     l -> samples.filling().of(day.shift(), l.ticket().ref()));
         });
-        return where.map(w -> row.of() == Wanted.Count.LOTS ? "lot " + w.lot() : w.text())
-                .orElse("");
+        return where.map(this::named).orElse("");
     }
 
     private CountedTurns counted(String mix) {

@@ -135,15 +135,14 @@ class DemoLogsTest {
         assertThat(shift.file().day().uncounted()).isEmpty();
     }
 
-    /** The demo's job draws no random places; the lines about them are the tally's and the desk's tests. */
     @Test
-    void theDemoHasEveryKindOfEntryButThoseOfRandomPlaces() throws IOException {
+    void theDemoHasEveryKindOfEntry() throws IOException {
         TreeSet<Kind> kinds = new TreeSet<>();
         for (Shift shift : shifts()) {
             shift.file().day().all().forEach(each -> kinds.add(each.line().kind()));
         }
 
-        assertThat(kinds).containsExactlyElementsOf(EnumSet.complementOf(EnumSet.of(Kind.DRAW)));
+        assertThat(kinds).containsExactlyElementsOf(EnumSet.allOf(Kind.class));
     }
 
     @ParameterizedTest
@@ -240,6 +239,14 @@ class DemoLogsTest {
 
         assertThat(Verify.of(JobFolder.at(job)).damages()).isEmpty();
         assertThat(JobFolder.at(job).shifts()).hasSize(4);
+        Path nights = temporary.resolve("tanager-flats");
+        TanagerFlats.write(nights);
+        assertThat(Verify.of(JobFolder.at(nights)).damages()).isEmpty();
+        assertThat(JobFolder.at(nights).shifts()).hasSize(2);
+        Path metric = temporary.resolve("brackwater-quay");
+        BrackwaterQuay.write(metric);
+        assertThat(Verify.of(JobFolder.at(metric)).damages()).isEmpty();
+        assertThat(JobFolder.at(metric).shifts()).hasSize(1);
         assertThat(Arrays.stream(job.toFile().list())).contains("README.txt", "job.json", "job.jsonl", "diary", "days");
     }
 }

@@ -308,7 +308,7 @@ final class TanagerNight {
         warm("02:40", 171, "rolling-ends", 700);
         profile("22:20", 288, 274, "1", null, null);
         profile("00:12", 284, 229, "2", "paver stopped 27 min", "joint area rolled first; density taken there");
-        profile("02:06", 287, 256, "3", "cold corner of a truck bed", "hopper wings left open");
+        profile("03:36", 287, 256, "3", "cold corner of a truck bed", "hopper wings left open");
         put(
                 "22:04",
                 Kind.ROLLING,
@@ -528,8 +528,8 @@ final class TanagerNight {
         gauge("22:48", "141.2", "141.9", "9.5", "1");
         gauge("00:56", "136.4", "136.9", "6.0", "2");
         gauge("01:02", "141.6", "142.0", "3.5", "2");
-        gauge("03:00", "142.4", "142.2", "8.0", "3");
-        gauge("03:06", "140.9", "141.4", "5.0", "3");
+        gauge("03:56", "142.4", "142.2", "8.0", "3");
+        gauge("04:02", "140.9", "141.4", "5.0", "3");
         core("03:20", "C-1", 1500, "5.0", "2.08", "1", null, null, null);
         core("03:34", "C-2", 4000, "7.5", "1.94", "2", "58+00", "9.0", "manhole frame at the mark");
         core("03:48", "C-3", 7000, "4.0", "2.11", "3", null, null, null);
