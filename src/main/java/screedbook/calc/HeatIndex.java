@@ -13,6 +13,8 @@ import screedbook.unit.Unit;
  * printed chart leaves the adjustments out and differs in a few cells for it.)
  */
 public final class HeatIndex {
+    private static final double MODERATE = 91;
+
     private HeatIndex() {}
 
     /**
@@ -39,7 +41,16 @@ public final class HeatIndex {
      */
     public static String band(Amount index) {
         double f = index.to(Unit.DEG_F).value().doubleValue();
-        return f < 91 ? "lower" : f < 103 ? "moderate" : f <= 115 ? "high" : "very high";
+        return f < MODERATE ? "lower" : f < 103 ? "moderate" : f <= 115 ? "high" : "very high";
+    }
+
+    /**
+     * Whether a heat index asks for care: from 91 degrees F, where the band called moderate begins (OSHA, as above).
+     *
+     * @throws IllegalArgumentException when the amount is not a temperature
+     */
+    public static boolean asksForCare(Amount index) {
+        return index.to(Unit.DEG_F).value().doubleValue() >= MODERATE;
     }
 
     private static double regression(double t, double rh) {

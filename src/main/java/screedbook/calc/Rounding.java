@@ -39,11 +39,6 @@ public enum Rounding {
     /** The value to so many digits after the point; below zero a 5 is judged by the size alone. */
     public abstract BigDecimal to(int decimals, BigDecimal value);
 
-    /** The value to the digits that the limit is printed with: against "4" to 4, against "4.0" to one decimal. */
-    public final BigDecimal asPrinted(BigDecimal limit, BigDecimal value) {
-        return to(limit.scale(), value);
-    }
-
     /** The word for it in a table. */
     public String key() {
         return key;

@@ -1,6 +1,5 @@
 package screedbook.check;
 
-import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -48,7 +47,6 @@ public final class Cautions {
                     + " 1926.601(b)(4): an alarm or an observer where the view to the rear is obstructed).";
     private static final String NIGHT =
             "By night, be seen: light where people walk and work (NCHRP Report 498 is the guide to levels).";
-    private static final BigDecimal WARM = new BigDecimal("91");
 
     private Cautions() {}
 
@@ -68,7 +66,7 @@ public final class Cautions {
         if (day.shift().word().equals("night")) {
             said.add(NIGHT);
         }
-        hottest(day).filter(h -> h.value().compareTo(WARM) >= 0).ifPresent(h -> said.add(heat(h)));
+        hottest(day).filter(HeatIndex::asksForCare).ifPresent(h -> said.add(heat(h)));
         return said;
     }
 
@@ -122,7 +120,7 @@ public final class Cautions {
     }
 
     private static Optional<Caution> felt(Weather weather) {
-        Optional<Amount> hot = index(weather).filter(h -> h.value().compareTo(WARM) >= 0);
+        Optional<Amount> hot = index(weather).filter(HeatIndex::asksForCare);
         if (hot.isPresent()) {
             return hot.map(h -> new Caution("heat index " + whole(h) + " °F", heat(h)));
         }

@@ -272,11 +272,11 @@ final class JointRules {
                     look.ofMat(s, null, e.lift(), e.pull()).map(c -> c.bounds(Quantity.STRAIGHTEDGE_LENGTH));
             if (length.isPresent() && !asLong(length.get(), e)) {
                 Bound bound = length.get().all().get(0);
-                String long1 = e.edgeLength() == null ? "not noted" : Figures.text(e.edgeLength());
+                String known = e.edgeLength() == null ? "not noted" : Figures.text(e.edgeLength());
                 marks.add(new Mark(
                         Sort.LOOK_AGAIN,
                         List.of(s.ref()),
-                        "gap" + where(e) + " under an edge whose length is " + long1,
+                        "gap" + where(e) + " under an edge whose length is " + known,
                         "an edge of " + Figures.text(bound.low()),
                         bound.clause(),
                         "a reading under an edge of " + Figures.text(bound.low()),

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import screedbook.entry.Number;
@@ -123,7 +122,7 @@ record PlantCauses(List<String> said, List<Ref> of) {
                     .map(Load::ticket)
                     .filter(t ->
                             look.plant(t).map(p -> p.series() == Job.Series.OWN).orElse(false))
-                    .forEach(t -> number(t.entry().paper().number()).ifPresent(n -> series.put(n, t)));
+                    .forEach(t -> PlantCount.number(t.entry().paper().number()).ifPresent(n -> series.put(n, t)));
             List<String> absent = absent(series);
             if (!absent.isEmpty()) {
                 said.add("Not here of the plant's own series: " + first(absent) + "; the plant has " + Look.loads(loads)
@@ -136,11 +135,12 @@ record PlantCauses(List<String> said, List<Ref> of) {
             if (series.isEmpty()) {
                 return absent;
             }
-            long from = number(count.told().entry().firstTicket()).orElse(series.firstKey());
-            long to = number(count.told().entry().lastTicket()).orElse(series.lastKey());
+            long from = PlantCount.number(count.told().entry().firstTicket()).orElse(series.firstKey());
+            long to = PlantCount.number(count.told().entry().lastTicket()).orElse(series.lastKey());
             look.day().standing(Number.class).stream()
                     .filter(n -> NumberRules.explained(n.entry()) && ofPlant(n.entry()))
-                    .forEach(n -> number(n.entry().number()).ifPresent(known -> series.putIfAbsent(known, null)));
+                    .forEach(n ->
+                            PlantCount.number(n.entry().number()).ifPresent(known -> series.putIfAbsent(known, null)));
             long at = from;
             while (at <= to && absent.size() <= SHOWN) {
                 Long next = series.ceilingKey(at);
@@ -156,10 +156,6 @@ record PlantCauses(List<String> said, List<Ref> of) {
         private boolean ofPlant(Number number) {
             return number.plant() == null
                     || number.plant().equals(count.told().entry().plant());
-        }
-
-        private static Optional<Long> number(String text) {
-            return text != null && text.matches("\\d{1,18}") ? Optional.of(Long.valueOf(text)) : Optional.empty();
         }
 
         /** A load that weighs as much as the two differ by: one of ours too many, or one of another mix or fate. */

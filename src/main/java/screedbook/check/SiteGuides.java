@@ -93,9 +93,12 @@ final class SiteGuides {
 
     /** What is usual is asked about, never judged by. */
     private static Guide usual(Quantity quantity, Amount value) {
-        Bounds bounds = Look.usual(quantity);
+        return asked(Look.usual(quantity), "usually ", value);
+    }
+
+    private static Guide asked(Bounds bounds, String head, Amount value) {
         Verdict verdict = bounds.of(value) == Verdict.OUTSIDE ? Verdict.LOOK_AGAIN : Verdict.NONE;
-        return said("usually " + bounds.text(), bounds.clause(), verdict, bounds.working());
+        return said(head + bounds.text(), bounds.clause(), verdict, bounds.working());
     }
 
     private static Guide mat(Keying k) {
@@ -112,9 +115,15 @@ final class SiteGuides {
                 : Guide.NOTHING;
     }
 
+    /** Of the sheet where it has a limit, else of the job, else what is usual; the last two are only asked about. */
     private static Guide ends(Case at, Amount value) {
         Bounds own = at.bounds(Quantity.MAT_ROLLING_ENDS);
-        return own.noLimit() ? usual(Quantity.MAT_ROLLING_ENDS, value) : limited(own, value);
+        if (!own.noLimit()) {
+            return limited(own, value);
+        }
+        return at.job().planning().rollUntil() == null
+                ? usual(Quantity.MAT_ROLLING_ENDS, value)
+                : asked(RolledUntil.of(at.job()).bounds(), "", value);
     }
 
     /** Of the sheet where it has one, else what is usual and only asked about. */

@@ -12,6 +12,7 @@ import screedbook.entry.Yield;
 import screedbook.job.Job;
 import screedbook.spec.Quantity;
 import screedbook.spec.Situation;
+import screedbook.tally.Outlook;
 import screedbook.tally.Probed;
 import screedbook.tally.Run;
 import screedbook.tally.Totals;
@@ -21,9 +22,6 @@ import screedbook.unit.Amount;
 
 /** Rules about how much mix went where, and how thick it lies. */
 final class YieldRules {
-    /** So many truckloads are averaged: Florida DOT training on spread rates, slide 24. */
-    private static final int AVERAGED = 5;
-
     static final List<Rule> ALL = List.of(
             new Rule(
                     "yield-check",
@@ -88,7 +86,7 @@ final class YieldRules {
             return Look.odd(Quantity.SPREAD, List.of(entry.ref()), where, percent);
         }
         List<Mark> marks = Look.judged(own.get(), List.of(entry.ref()), where, percent, loads);
-        return check.yielded().loads() >= AVERAGED
+        return check.yielded().loads() >= Outlook.LOADS
                 ? marks
                 : marks.stream().map(m -> m.as(Sort.LOOK_AGAIN)).toList();
     }

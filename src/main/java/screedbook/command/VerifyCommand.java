@@ -100,8 +100,8 @@ final class VerifyCommand implements Callable<Integer> {
                 verdict.files().stream().map(VerifyCommand::looked).toList(),
                 verdict.seals().stream().map(VerifyCommand::sealed).toList(),
                 verdict.damages(),
-                verdict.helpers().stream()
-                        .map(helper -> new RecordPaper.Helper(helper.file(), helper.said()))
+                verdict.beside().stream()
+                        .map(file -> new RecordPaper.Beside(file.file(), file.said()))
                         .toList());
     }
 

@@ -147,16 +147,6 @@ public final class Canvas {
             return this;
         }
 
-        /** Gives a stretch of one row another style and leaves its characters. */
-        public Pen restyle(int x, int y, int columns, Style style) {
-            for (long column = Math.max(0, x); column < Math.min(width, (long) x + columns); column++) {
-                if (y >= 0 && y < height) {
-                    styles[y * width + (int) column] = Objects.requireNonNull(style);
-                }
-            }
-            return this;
-        }
-
         /** Lays another drawing on this one with its upper left cell here, its cursor included if it has one. */
         public Pen lay(int x, int y, Canvas other) {
             for (int row = 0; row < other.height; row++) {

@@ -111,13 +111,13 @@ public final class Archive {
         read.books().forEach(book -> book.files().forEach(file -> files.put(file.file(), file)));
         String month = String.format(
                 "year=%d/month=%02d", shift.date().getYear(), shift.date().getMonthValue());
-        Set<Path> helpers = new LinkedHashSet<>();
+        Set<Path> companions = new LinkedHashSet<>();
         for (Map.Entry<FileName.Diary, Path> each : job.files(shift).entrySet()) {
             diary(each.getKey(), each.getValue(), files.get(each.getKey().name().text()), month);
-            helpers.addAll(beside(each.getKey().name(), each.getValue()));
+            companions.addAll(beside(each.getKey().name(), each.getValue()));
         }
-        for (Path helper : helpers) {
-            rows.add(row(helper, month + "/" + helper.getFileName()));
+        for (Path companion : companions) {
+            rows.add(row(companion, month + "/" + companion.getFileName()));
         }
         beside(shift, "days");
         beside(shift, "plant");
@@ -155,8 +155,8 @@ public final class Archive {
     private static List<Path> beside(FileName name, Path file) throws IOException {
         List<Path> beside = new ArrayList<>();
         for (String other : Folder.names(file.getParent())) {
-            boolean signed = other.startsWith(name.helper("")) && other.matches(".+\\.[0-9a-f]{8}\\.sig");
-            if (other.equals(name.helper("seal")) || signed || other.startsWith(name.text() + ".torn-")) {
+            boolean signed = other.startsWith(name.beside("")) && other.matches(".+\\.[0-9a-f]{8}\\.sig");
+            if (other.equals(name.beside("seal")) || signed || other.startsWith(name.text() + ".torn-")) {
                 beside.add(file.resolveSibling(other));
             }
         }

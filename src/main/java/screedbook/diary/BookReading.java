@@ -296,7 +296,7 @@ final class BookReading {
     }
 
     private static Map<String, Object> seal(Part part) {
-        Path file = part.path.resolveSibling(part.name.name().helper("seal"));
+        Path file = part.path.resolveSibling(part.name.name().beside("seal"));
         try {
             return Files.exists(file) ? new HashMap<>(Json.line(strip(Folder.read(file)))) : Map.of();
         } catch (IOException | Json.NotJson e) {

@@ -99,8 +99,8 @@ record FileName(String stem, char segment) {
         return stem + (segment == 'a' ? "" : "-" + segment) + ".jsonl";
     }
 
-    /** The name of a helper that serves all segments of this file: {@code 2026-06-03-night.paver.lock}. */
-    String helper(String kind) {
+    /** The name of a file beside the diary that serves all segments of this file: {@code 2026-06-03-night.paver.lock}. */
+    String beside(String kind) {
         return stem + "." + kind;
     }
 

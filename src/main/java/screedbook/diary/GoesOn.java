@@ -19,7 +19,7 @@ import java.util.Optional;
  * @param folder where that was
  */
 record GoesOn(String file, Path folder) {
-    private static final String HELPER = "goes-on";
+    private static final String BESIDE = "goes-on";
 
     /** Leaves the note, where the folder can still be written. */
     static void note(Path left, FileName name, FileName next, Path folder, Channels channels) {
@@ -27,7 +27,7 @@ record GoesOn(String file, Path folder) {
         values.put("file", next.text());
         values.put("folder", folder.toAbsolutePath().toString());
         try {
-            Folder.replace(left.resolve(name.helper(HELPER)), Json.write(values), channels);
+            Folder.replace(left.resolve(name.beside(BESIDE)), Json.write(values), channels);
         } catch (IOException e) {
             return;
         }
@@ -35,7 +35,7 @@ record GoesOn(String file, Path folder) {
 
     /** What is noted for a diary in a folder. */
     static Optional<GoesOn> of(Path folder, FileName name) {
-        return read(folder.resolve(name.helper(HELPER)));
+        return read(folder.resolve(name.beside(BESIDE)));
     }
 
     private static Optional<GoesOn> read(Path note) {
@@ -68,7 +68,7 @@ record GoesOn(String file, Path folder) {
     private static List<Path> noted(Path folder) {
         try {
             return Folder.names(folder).stream()
-                    .filter(name -> name.endsWith("." + HELPER))
+                    .filter(name -> name.endsWith("." + BESIDE))
                     .flatMap(name -> read(folder.resolve(name)).stream())
                     .map(GoesOn::folder)
                     .toList();

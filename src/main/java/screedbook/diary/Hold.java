@@ -47,7 +47,7 @@ final class Hold implements AutoCloseable {
      */
     static Optional<Hold> take(Path folder, FileName name, String words) throws IOException {
         synchronized (HERE) {
-            Path lockFile = folder.resolve(name.helper("lock"));
+            Path lockFile = folder.resolve(name.beside("lock"));
             createIfAbsent(lockFile);
             Object key = key(lockFile);
             if (HERE.contains(key)) {
@@ -58,7 +58,7 @@ final class Hold implements AutoCloseable {
                 return Optional.empty();
             }
             HERE.add(key);
-            Hold hold = new Hold(folder.resolve(name.helper("held")), key, channel.get(), words(folder, name));
+            Hold hold = new Hold(folder.resolve(name.beside("held")), key, channel.get(), words(folder, name));
             hold.say(words);
             return Optional.of(hold);
         }
@@ -71,7 +71,7 @@ final class Hold implements AutoCloseable {
 
     /** What the holder of a shift's book says about himself; empty when he says nothing. */
     static String words(Path folder, FileName name) {
-        return words(folder.resolve(name.helper("held")));
+        return words(folder.resolve(name.beside("held")));
     }
 
     static String words(Path file) {
@@ -90,7 +90,7 @@ final class Hold implements AutoCloseable {
      */
     static boolean any(List<Hold> holds, Path folder, FileName name) throws IOException {
         try {
-            Object there = key(folder.resolve(name.helper("lock")));
+            Object there = key(folder.resolve(name.beside("lock")));
             return holds.stream().anyMatch(hold -> hold.key.equals(there));
         } catch (NoSuchFileException e) {
             return false;

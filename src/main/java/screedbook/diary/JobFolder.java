@@ -626,7 +626,7 @@ public final class JobFolder {
     }
 
     private Path draftFile(ShiftId shift, String book) {
-        return diaries.get(0).resolve(FileName.of(shift, book, 1).helper("draft"));
+        return diaries.get(0).resolve(FileName.of(shift, book, 1).beside("draft"));
     }
 
     /**

@@ -120,9 +120,9 @@ final class LineFile implements AutoCloseable {
         return access;
     }
 
-    /** Puts a helper beside this file, as a whole and forced. */
-    void keepBeside(String helper, byte[] bytes) throws IOException {
-        Folder.replace(place.folder().resolve(name.helper(helper)), bytes, place.channels());
+    /** Puts a file beside this one, as a whole and forced. */
+    void keepBeside(String kind, byte[] bytes) throws IOException {
+        Folder.replace(place.folder().resolve(name.beside(kind)), bytes, place.channels());
     }
 
     /** Nobody writes in this file, in those that it followed, nor in what was kept beside it any more. */
@@ -132,7 +132,7 @@ final class LineFile implements AutoCloseable {
                 at = at.get().next()) {
             Folder.closed(place.folder().resolve(at.get().text()));
         }
-        Folder.closed(place.folder().resolve(name.helper("seal")));
+        Folder.closed(place.folder().resolve(name.beside("seal")));
     }
 
     /** Closes the file and gives up the locks. */

@@ -205,7 +205,7 @@ final class ProvedBook {
 
     /** The hash in the seal file beside the diary; empty without one. */
     private static String sealed(FileName.Diary name, Path path) throws IOException {
-        Path file = path.resolveSibling(name.name().helper("seal"));
+        Path file = path.resolveSibling(name.name().beside("seal"));
         if (!Files.exists(file)) {
             return "";
         }

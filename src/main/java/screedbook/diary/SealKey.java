@@ -111,7 +111,7 @@ public final class SealKey {
         for (BookRead book : folder.shift(shift).books()) {
             if (book.seal().isPresent()) {
                 FileName name = closing(book);
-                String file = name.helper(shortForm() + ".sig");
+                String file = name.beside(shortForm() + ".sig");
                 Path at = folder.files(shift).entrySet().stream()
                         .filter(each -> each.getKey().name().stem().equals(name.stem()))
                         .map(Map.Entry::getValue)

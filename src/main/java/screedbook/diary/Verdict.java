@@ -11,9 +11,9 @@ import screedbook.entry.ShiftId;
  * @param files every file that holds lines, in reading order
  * @param seals of every book that is closed, in reading order
  * @param damages of all files and of what they refer to
- * @param helpers files beside the record that are no part of it
+ * @param beside files beside the record that are no part of it
  */
-public record Verdict(List<FileRead> files, List<Sealed> seals, List<Damage> damages, List<Helper> helpers) {
+public record Verdict(List<FileRead> files, List<Sealed> seals, List<Damage> damages, List<Beside> beside) {
     /**
      * The seal of a book's shift.
      *
@@ -37,7 +37,7 @@ public record Verdict(List<FileRead> files, List<Sealed> seals, List<Damage> dam
      * @param file from the job's folder
      * @param said what it tells a reader; empty where its name says enough
      */
-    public record Helper(String file, String said) {}
+    public record Beside(String file, String said) {}
 
     /** Whether everything is as it was written. */
     public boolean sound() {

@@ -75,7 +75,7 @@ public final class Verify {
         damages.addAll(signatures.damages());
         sealed.forEach((shift, seals) -> seals.forEach(seal ->
                 this.seals.add(new Verdict.Sealed(shift, seal, signatures.of(seal.sha256()), signatures.expected()))));
-        return new Verdict(List.copyOf(files), List.copyOf(seals), List.copyOf(damages), helpers());
+        return new Verdict(List.copyOf(files), List.copyOf(seals), List.copyOf(damages), beside());
     }
 
     private void revisions() {
@@ -221,26 +221,26 @@ public final class Verify {
         return all.contains(hash);
     }
 
-    private List<Verdict.Helper> helpers() {
+    private List<Verdict.Beside> beside() {
         Path diary = folder.path().resolve("diary");
-        List<Verdict.Helper> helpers = new ArrayList<>();
+        List<Verdict.Beside> beside = new ArrayList<>();
         for (String name : names(diary)) {
             if (FileName.diary(name).isEmpty()) {
-                helpers.add(new Verdict.Helper("diary/" + name, told(diary.resolve(name))));
+                beside.add(new Verdict.Beside("diary/" + name, told(diary.resolve(name))));
             }
         }
         for (String name : PlantLists.in(folder).names()) {
             String told = lists.containsKey(name)
                     ? "a plant's own list; " + lists.get(name) + " names it by its hash"
                     : "no line names it";
-            helpers.add(new Verdict.Helper("plant/" + name, told));
+            beside.add(new Verdict.Beside("plant/" + name, told));
         }
-        return List.copyOf(helpers);
+        return List.copyOf(beside);
     }
 
     /** Who has a book open, or had when the program was cut short or the folder copied; the lock is not tried. */
-    private static String told(Path helper) {
-        String words = helper.toString().endsWith(".held") ? Hold.words(helper) : "";
+    private static String told(Path file) {
+        String words = file.toString().endsWith(".held") ? Hold.words(file) : "";
         return words.isEmpty() ? "" : Book.heldBy(words).text() + ", or left so by a program that was cut short";
     }
 

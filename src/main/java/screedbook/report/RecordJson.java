@@ -35,9 +35,9 @@ public final class RecordJson {
             });
         });
         json.list("damages", paper.damages(), damage -> damage(json, damage));
-        json.list("beside", paper.helpers(), helper -> {
-            json.text("file", helper.file());
-            json.text("said", helper.said().isEmpty() ? null : helper.said());
+        json.list("beside", paper.beside(), file -> {
+            json.text("file", file.file());
+            json.text("said", file.said().isEmpty() ? null : file.said());
         });
     }
 

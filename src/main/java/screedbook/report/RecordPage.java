@@ -21,9 +21,9 @@ public final class RecordPage {
         say(paper.folder());
         paper.files().forEach(this::file);
         paper.seals().forEach(this::seal);
-        if (!paper.helpers().isEmpty()) {
+        if (!paper.beside().isEmpty()) {
             say("  beside the record and no part of it:");
-            paper.helpers().forEach(this::helper);
+            paper.beside().forEach(this::beside);
         }
         paper.damages().forEach(damage -> say(text(damage)));
         say(sum());
@@ -58,10 +58,10 @@ public final class RecordPage {
         }
     }
 
-    private void helper(RecordPaper.Helper helper) {
-        say("    " + helper.file());
-        if (!helper.said().isEmpty()) {
-            say("      " + helper.said());
+    private void beside(RecordPaper.Beside file) {
+        say("    " + file.file());
+        if (!file.said().isEmpty()) {
+            say("      " + file.said());
         }
     }
 

@@ -12,10 +12,10 @@ import screedbook.entry.ShiftId;
  * @param files every file that holds lines, in reading order
  * @param seals of every book that is closed, in reading order
  * @param damages of all files and of what they refer to
- * @param helpers files beside the record that are no part of it
+ * @param beside files beside the record that are no part of it
  */
 public record RecordPaper(
-        String folder, List<Looked> files, List<Sealed> seals, List<Damage> damages, List<Helper> helpers) {
+        String folder, List<Looked> files, List<Sealed> seals, List<Damage> damages, List<Beside> beside) {
     /**
      * What one file was found to be.
      *
@@ -56,7 +56,7 @@ public record RecordPaper(
      *
      * @param said what it tells a reader; empty where its name says enough
      */
-    public record Helper(String file, String said) {}
+    public record Beside(String file, String said) {}
 
     /** Whether everything is as it was written. */
     public boolean sound() {

@@ -43,7 +43,7 @@ public record Outlook(
         List<String> lastPut,
         List<String> leftPut) {
     /** Five truckloads are averaged: Florida DOT training on spread rates, slide 24; local agency section 334-5.6.6. */
-    static final int LOADS = 5;
+    public static final int LOADS = 5;
 
     static List<Outlook> of(List<Run> runs, List<Load> loads, List<Standing<Area>> parts, Job job, ToDate before) {
         Road road = Road.of(job);

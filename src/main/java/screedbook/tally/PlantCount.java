@@ -76,7 +76,8 @@ public record PlantCount(Standing<PlantTotal> told, List<Load> mine, List<Load> 
         return !at.toInstant().isAfter(told.order().toInstant());
     }
 
-    private static Optional<Long> number(String text) {
+    /** A ticket's number as a number; empty where it is none, or has more than 18 digits. */
+    public static Optional<Long> number(String text) {
         return text != null && text.matches("\\d{1,18}") ? Optional.of(Long.valueOf(text)) : Optional.empty();
     }
 

@@ -51,11 +51,6 @@ public final class Rhythm {
         return placed.stream().map(rhythm::turn).toList();
     }
 
-    /** Whether the next load of a mix wants a temperature. */
-    public static boolean temperatureDue(Day day, Job job, String mix) {
-        return loadsUntil(day, job, mix) == 0;
-    }
-
     /** How many loads of a mix come before the one that wants a temperature; 0 when it is the next one. */
     public static int loadsUntil(Day day, Job job, String mix) {
         return loadsUntil(placed(day, job), job, mix);

@@ -17,7 +17,7 @@ import screedbook.unit.Unit;
 
 /** The sections that measure the road: what was covered, the spread rate, and the tack. */
 final class RoadSections {
-    private static final String UNITS =
+    static final String UNITS =
             "weight over area; 2000 lb in a ton, 9 ft² in a square yard (NIST Handbook 44, Appendix C)";
     private static final String AVERAGE = "rate / unit weight: an average over the area, judged against no lift limit";
 
@@ -93,7 +93,7 @@ final class RoadSections {
                         run.length().unit()));
     }
 
-    private static String rateFormula(boolean metric) {
+    static String rateFormula(boolean metric) {
         return metric ? "kg/m² = t x 1000 / (length x width)" : "lb/yd² = tons x 2000 / (length x width / 9)";
     }
 

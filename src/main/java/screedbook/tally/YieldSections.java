@@ -15,8 +15,6 @@ import screedbook.unit.Amount;
 
 /** The sections of yield checks and of thickness as probed. */
 final class YieldSections {
-    private static final String SOURCE =
-            "weight over area; 2000 lb in a ton, 9 ft² in a square yard (NIST Handbook 44, Appendix C)";
     private static final String FIVE =
             "mean of the last five truckloads (Florida DOT training on spread rates, slide 24)";
 
@@ -49,11 +47,8 @@ final class YieldSections {
         String tail = "." + check.entry().ref();
         List<Ref> entries = new ArrayList<>(List.of(check.entry().ref()));
         entries.addAll(y.entries());
-        Working working = new Working(
-                metric ? "kg/m² = t x 1000 / (length x width)" : "lb/yd² = tons x 2000 / (length x width / 9)",
-                y.put(),
-                List.copyOf(entries),
-                SOURCE);
+        Working working =
+                new Working(RoadSections.rateFormula(metric), y.put(), List.copyOf(entries), RoadSections.UNITS);
         String loads = y.loads() == 0 ? "" : ", " + y.loads() + (y.loads() == 1 ? " load" : " loads");
         figures.reckoned("yield-rate" + tail, check.where() + loads, y.rate(), 1, working);
         figures.amount("yield-percent" + tail, check.where() + " of target", y.percent(), 1, working);
@@ -82,7 +77,7 @@ final class YieldSections {
                             weight.text(),
                             area.shown(1).text()),
                     list.stream().map(c -> c.entry().ref()).toList(),
-                    SOURCE);
+                    RoadSections.UNITS);
             figures.amount("yield-checked." + name, name + " all checks together", rate, 1, working);
             figures.amount("yield-checked-percent." + name, name + " all checks of target", percent, 1, working);
         });
@@ -95,7 +90,7 @@ final class YieldSections {
     private void ahead(Figures figures, Outlook o) {
         String of = o.run().name() + " ";
         String tail = "." + o.run().name();
-        Working last = new Working(FIVE, o.lastPut(), o.lastEntries(), SOURCE);
+        Working last = new Working(FIVE, o.lastPut(), o.lastEntries(), RoadSections.UNITS);
         figures.amount(
                 "yield-last" + tail,
                 of + "last " + o.loads() + (o.loads() == 1 ? " load" : " loads"),
@@ -107,7 +102,7 @@ final class YieldSections {
                 "planned area that is not laid x rate; and the tons laid",
                 o.leftPut(),
                 o.run().entries(),
-                "the job's planned stretches; " + SOURCE);
+                "the job's planned stretches; " + RoadSections.UNITS);
         if (o.areaLeft().isPresent()) {
             figures.amount("yield-length-left" + tail, of + "planned, not laid", o.ahead(), metric ? 1 : 0, left);
             figures.amount("yield-left" + tail, of + "takes to its end", o.left(), 0, left);
@@ -131,8 +126,8 @@ final class YieldSections {
                             .toList(),
                     job);
             for (Run run : runs) {
-                Working working =
-                        new Working("loads of this paver over what they covered", run.put(), run.entries(), SOURCE);
+                Working working = new Working(
+                        "loads of this paver over what they covered", run.put(), run.entries(), RoadSections.UNITS);
                 figures.amount(
                         "yield-paver." + name + "." + run.name(),
                         run.name() + " by " + name + " spread rate",

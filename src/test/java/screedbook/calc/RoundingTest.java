@@ -49,17 +49,6 @@ class RoundingTest {
     }
 
     @Test
-    void aLimitIsComparedToTheDigitsItIsPrintedWith() {
-        BigDecimal seen = new BigDecimal("1.96");
-        assertThat(Rounding.HALF_UP.asPrinted(new BigDecimal("2.0"), seen)).isEqualTo("2.0");
-        assertThat(Rounding.HALF_UP.asPrinted(new BigDecimal("4"), new BigDecimal("3.5")))
-                .isEqualTo("4");
-        assertThat(Rounding.HALF_EVEN.asPrinted(new BigDecimal("4"), new BigDecimal("4.5")))
-                .isEqualTo("4");
-        assertThat(Rounding.ABSOLUTE.asPrinted(new BigDecimal("2.0"), seen)).isEqualTo("1.96");
-    }
-
-    @Test
     void belowZeroTheSizeDecides() {
         assertThat(Rounding.HALF_UP.to(0, new BigDecimal("-2.5"))).isEqualTo("-3");
         assertThat(Rounding.HALF_EVEN.to(0, new BigDecimal("-2.5"))).isEqualTo("-2");

@@ -39,6 +39,12 @@ class SiteGuidesTest {
                 guide(Map.of(), "mat_degF", "mat taken=rolling-ends mat_degF=174 pull=B lift=2"),
                 "usually at least 175",
                 Verdict.LOOK_AGAIN);
+        Map<String, Object> own = Map.of("roll_until", PlannedJob.object("mat_degF", "160", "source", "test strip"));
+        says(guide(own, "mat_degF", "mat taken=rolling-ends mat_degF=160 pull=B lift=2"), "at least 160", Verdict.NONE);
+        says(
+                guide(own, "mat_degF", "mat taken=rolling-ends mat_degF=159 pull=B lift=2"),
+                "at least 160",
+                Verdict.LOOK_AGAIN);
         says(
                 guide(Map.of(), "mat_degF", "mat taken=behind-screed mat_degF=290 pull=B lift=2"),
                 "no limit set",

@@ -40,14 +40,11 @@ class CanvasTest {
             for (int y : PLACES) {
                 Canvas filled = pen().fill(x, y, 2, 2, '#', Style.PICTURE).done();
                 assertThat(pen().lay(x, y, small).done()).isEqualTo(filled);
-                Canvas restyled = pen().restyle(x, y, 2, Style.MARK).done();
                 for (int column = 0; column < 7; column++) {
                     for (int row = 0; row < 3; row++) {
                         boolean across = column >= x && column < (long) x + 2;
                         boolean inside = across && row >= y && row < (long) y + 2;
                         assertThat(filled.at(column, row)).isEqualTo(inside ? '#' : ' ');
-                        assertThat(restyled.style(column, row))
-                                .isEqualTo(across && row == y ? Style.MARK : Style.PLAIN);
                     }
                 }
             }

@@ -16,7 +16,7 @@ class FileNameTest {
     void aNameTellsShiftBookRevisionAndSegment() {
         assertThat(FileName.of(NIGHT, "paver", 1).text()).isEqualTo("2026-06-03-night.paver.jsonl");
         assertThat(FileName.of(NIGHT, "paver", 2).at('b').text()).isEqualTo("2026-06-03-night.paver.r2-b.jsonl");
-        assertThat(FileName.of(NIGHT, "paver", 1).helper("lock")).isEqualTo("2026-06-03-night.paver.lock");
+        assertThat(FileName.of(NIGHT, "paver", 1).beside("lock")).isEqualTo("2026-06-03-night.paver.lock");
     }
 
     @ParameterizedTest

@@ -245,7 +245,7 @@ class LineFileTest {
     void aLockThatWasTakenAwayEndsTheWriting() throws IOException {
         LineFile file = Lines.open(folder);
         Lines.appended(file);
-        Files.delete(folder.resolve(Lines.NIGHT.helper("lock")));
+        Files.delete(folder.resolve(Lines.NIGHT.beside("lock")));
         assertThat(Lines.refused(file).cause()).isEqualTo(Cause.UNLOCKED);
         try (LineFile next = ((Access.Opened) file.continueIn(folder)).file()) {
             Lines.appended(next);
@@ -282,7 +282,7 @@ class LineFileTest {
             ((Access.Opened) beside).file().close();
         }
         Lines.open(folder).close();
-        assertThat(folder.resolve(Lines.NIGHT.helper("held"))).doesNotExist();
+        assertThat(folder.resolve(Lines.NIGHT.beside("held"))).doesNotExist();
     }
 
     @Test
@@ -306,7 +306,7 @@ class LineFileTest {
             assertThat(mode(file.path())).isEqualTo("rw-r-----");
             assertThat(mode(deep)).isEqualTo("rwxr-x---");
             assertThat(mode(deep.getParent())).isEqualTo("rwxr-x---");
-            assertThat(mode(deep.resolve(Lines.NIGHT.helper("held")))).isEqualTo("rw-r-----");
+            assertThat(mode(deep.resolve(Lines.NIGHT.beside("held")))).isEqualTo("rw-r-----");
         }
     }
 

@@ -300,7 +300,7 @@ public final class MadeArchive {
         FileName name = FileName.of(shift, book, revision);
         Files.write(folder.resolve("diary").resolve(name.text()), out.toByteArray());
         String seal = "{\"book\":\"" + book + "\",\"lines\":" + n + ",\"seal\":\"" + head + "\"}";
-        Files.write(folder.resolve("diary").resolve(name.helper("seal")), seal.getBytes(UTF_8));
+        Files.write(folder.resolve("diary").resolve(name.beside("seal")), seal.getBytes(UTF_8));
     }
 
     private BigDecimal whole(int from, int to) {

@@ -76,8 +76,8 @@ class PlantListsTest {
         assertThat(read().troubles())
                 .containsExactly(entry.listFile() + ":4: no ticket number; it is compared with nothing");
         assertThat(Verify.of(folder).sound()).isTrue();
-        assertThat(Verify.of(folder).helpers())
-                .contains(new Verdict.Helper(
+        assertThat(Verify.of(folder).beside())
+                .contains(new Verdict.Beside(
                         "plant/" + entry.listFile(), "a plant's own list; paver/3 names it by its hash"));
     }
 
@@ -120,7 +120,7 @@ class PlantListsTest {
     @Test
     void aFileThatNoLineNamesIsListed() throws IOException {
         Files.writeString(job.resolve("plant/other.csv"), "x");
-        assertThat(Verify.of(folder).helpers()).contains(new Verdict.Helper("plant/other.csv", "no line names it"));
+        assertThat(Verify.of(folder).beside()).contains(new Verdict.Beside("plant/other.csv", "no line names it"));
         assertThat(Verify.of(folder).sound()).isTrue();
     }
 }

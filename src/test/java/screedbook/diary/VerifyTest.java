@@ -37,8 +37,8 @@ class VerifyTest {
         assertThat(verdict.sound()).isTrue();
         assertThat(verdict.files()).hasSize(1);
         assertThat(verdict.files().get(0).lines()).isEqualTo(LINES);
-        assertThat(verdict.helpers())
-                .extracting(Verdict.Helper::file)
+        assertThat(verdict.beside())
+                .extracting(Verdict.Beside::file)
                 .containsExactly("diary/2026-06-03-day.paver.lock", "diary/2026-06-03-day.paver.seal");
     }
 

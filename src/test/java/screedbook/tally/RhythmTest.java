@@ -46,11 +46,10 @@ class RhythmTest {
     @Test
     void theNextLoadIsDueAtTheStartAndInEachMixAnew() {
         Shift shift = Shift.day();
-        assertThat(Rhythm.temperatureDue(shift.read(), job, "12.5-70A")).isTrue();
+        assertThat(Rhythm.loadsUntil(shift.read(), job, "12.5-70A")).isZero();
         loads(shift, 1, 6, "12.5-70A", List.of(1, 2, 3, 4, 5, 6));
-        assertThat(Rhythm.temperatureDue(shift.read(), job, "12.5-70A")).isFalse();
         assertThat(Rhythm.loadsUntil(shift.read(), job, "12.5-70A")).isEqualTo(8);
-        assertThat(Rhythm.temperatureDue(shift.read(), job, "19-64")).isTrue();
+        assertThat(Rhythm.loadsUntil(shift.read(), job, "19-64")).isZero();
     }
 
     @Test
