@@ -37,7 +37,7 @@ final class EntryView {
 
     private static void lines(Model model, Standing<?> s, int width, List<String> to) {
         Line line = s.line();
-        to.add(s.ref() + "  " + Told.line(s.entry()));
+        to.add(s.ref() + "  " + Named.line(model.shift(), s.entry()));
         to.add("happened " + Moment.clock(s.time()) + "  keyed " + Moment.keyed(line.keyed()) + "  "
                 + Shown.text(line.who()) + "  " + line.source().word());
         if (s.struck()) {

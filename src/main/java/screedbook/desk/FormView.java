@@ -265,10 +265,16 @@ final class FormView {
     private static String help(Model model, Form form, Input input) {
         List<String> words = Picks.of(model, form.kind(), input.field());
         if (!words.isEmpty()) {
-            return Picks.line(words);
+            boolean fixed = !input.field().words().isEmpty();
+            return Picks.line(fixed ? words.stream().map(FormView::spoken).toList() : words);
         }
         String shown = input.field().help();
         return shown.isEmpty() && !input.due() ? guided(model, form, input) : shown;
+    }
+
+    /** A word of a fixed list as people write it; it is taken either way. */
+    private static String spoken(String word) {
+        return word.replace('-', ' ').replace("gmb", "Gmb").replace("gmm", "Gmm");
     }
 
     private static String guided(Model model, Form form, Input input) {

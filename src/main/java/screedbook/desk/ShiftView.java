@@ -101,7 +101,7 @@ final class ShiftView {
 
     private static List<Row> told(Model model, Standing<?> each, boolean chosen, int width) {
         List<Row> lines = new ArrayList<>();
-        String text = Told.line(each.entry());
+        String text = Named.line(model.shift(), each.entry());
         String time = each.time() == null ? "--:--" : Moment.clock(each.time());
         if (each.struck()) {
             lines.add(new Row(time, "struck (" + each.struckBy().who() + ")  " + text, Style.STRUCK, chosen));

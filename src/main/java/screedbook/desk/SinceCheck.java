@@ -51,7 +51,7 @@ final class SinceCheck {
         if (runs.isEmpty()) {
             return;
         }
-        Run run = runs.get(runs.size() - 1);
+        Run run = newest(runs);
         Optional<Yield> last = lastOf(run);
         Job job = shift.job();
         put(carried, "pull", run.pull());
@@ -62,6 +62,17 @@ final class SinceCheck {
                         p.width().value().toPlainString()));
         put(carried, "from_sta", last.map(Yield::to).orElse(run.begin()));
         tickets(run, last, carried);
+    }
+
+    /** Where the newest load went; a part of a load that was laid elsewhere does not move the paver. */
+    private Run newest(List<Run> runs) {
+        Run last = runs.get(runs.size() - 1);
+        return Optional.ofNullable(shift.last().get(Kind.TICKET))
+                .map(t -> ((Ticket) t.entry()).spot())
+                .flatMap(spot -> runs.stream()
+                        .filter(r -> Objects.equals(r.pull(), spot.pull()) && Objects.equals(r.lift(), spot.lift()))
+                        .reduce((a, b) -> b))
+                .orElse(last);
     }
 
     private Optional<Yield> lastOf(Run run) {

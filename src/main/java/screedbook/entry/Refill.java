@@ -5,7 +5,7 @@ import screedbook.unit.Measure;
 
 /** Tack taken on between two shots. */
 public record Refill(
-        @Blank(value = "distributor", pick = Blank.Pick.DISTRIBUTOR, carry = true, due = Blank.Due.ALWAYS, width = 10)
+        @Blank(value = "distributor", pick = Blank.Pick.DISTRIBUTOR, carry = true, due = Blank.Due.ASKED, width = 10)
         String distributor,
 
         @Blank(value = "product", pick = Blank.Pick.PRODUCT, carry = true, width = 12)

@@ -5,14 +5,22 @@ import java.util.List;
 import java.util.Objects;
 import screedbook.unit.Amount;
 
-/** The parts of the line that tells of the mat, its yield, the joints, stops, trucks, crew, instruments and safety. */
+/** The parts of the line that tells of parts of loads, ticket numbers, areas, the mat, its yield, the joints, stops, trucks, crew, instruments and safety. */
 final class SiteTold {
     private SiteTold() {}
 
     /** Empty for every other kind. */
     static List<String> parts(Entry entry) {
         List<String> parts = new ArrayList<>();
-        if (entry instanceof Mat m) {
+        if (entry instanceof Part p) {
+            add(parts, p.of() == null ? null : "of " + p.of(), text(p.share()), on(p.pull(), p.lift()));
+            add(parts, Told.run(p.from(), p.to()), p.place());
+        } else if (entry instanceof Number n) {
+            add(parts, n.number(), word(n.what()), n.plant(), n.saidBy() == null ? null : "said by " + n.saidBy());
+        } else if (entry instanceof Area a) {
+            add(parts, word(a.shape()), Told.run(a.from(), a.to()), widths(a), a.area() == null ? null : text(a.area()));
+            add(parts, word(a.counts()), on(a.pull(), a.lift()));
+        } else if (entry instanceof Mat m) {
             add(parts, joined(text(m.mat()), word(m.taken())), text(m.place()), on(m.pull(), m.lift()), m.roller());
         } else if (entry instanceof Depth d) {
             String core = d.core() == null ? null : "core " + d.core();
@@ -59,6 +67,15 @@ final class SiteTold {
             add(parts, word(s.about()), s.text(), s.toldTo() == null ? null : "told " + s.toldTo(), s.action());
         }
         return parts;
+    }
+
+    /** {@code 12 to 0 ft wide}; one of them where the other was not measured. */
+    private static String widths(Area a) {
+        if (a.widthFrom() == null || a.widthTo() == null) {
+            Amount width = a.widthFrom() == null ? a.widthTo() : a.widthFrom();
+            return width == null ? null : text(width) + " wide";
+        }
+        return a.widthFrom().value().toPlainString() + " to " + text(a.widthTo()) + " wide";
     }
 
     private static void joint(Joint j, List<String> parts) {

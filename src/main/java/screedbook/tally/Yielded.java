@@ -94,6 +94,12 @@ public record Yielded(
                     List.copyOf(put));
         }
 
+        private String unknown(boolean first) {
+            String number = first ? check.firstTicket() : check.lastTicket();
+            return (first ? "first" : "last") + " ticket "
+                    + (number == null ? "not noted" : number + " is not in this shift");
+        }
+
         /** By the tickets from the first to the last; else as keyed. */
         private Reckoned weight() {
             int from = at(check.firstTicket());
@@ -102,13 +108,13 @@ public record Yielded(
             if (named && from >= 0 && to >= 0) {
                 return tickets(loads.subList(Math.min(from, to), Math.max(from, to) + 1));
             }
+            String unknown = named ? unknown(from < 0) : "neither both tickets nor tons are noted";
             if (named) {
-                put.add((from < 0 ? "first" : "last") + " ticket "
-                        + (from < 0 ? check.firstTicket() : check.lastTicket()) + " is not in this shift");
+                put.add(unknown);
             }
             counted = check.loads() == null ? 0 : check.loads();
             if (check.tons() == null) {
-                return Reckoned.not("neither both tickets nor tons are noted");
+                return Reckoned.not(unknown);
             }
             put.add("tons as keyed " + check.tons().text());
             return check.tons().unit() == Measure.LOAD.unit(job.system())

@@ -45,6 +45,45 @@ class PaperNamesTest {
         assertThat(part(rig, "" + first.n()).of()).isEqualTo(first.ref());
     }
 
+    @Test
+    void aPartIsListedWithTheTicketAndARestartWithTheHourOfItsStop() {
+        DeskRig rig = SampleFormsTest.loaded();
+        String number = number(ticket(rig, 1));
+        part(rig, number);
+        assertThat(rig.screen(132, 43)).contains("part  of ticket " + number + "  10 T  pull A lift 2");
+        rig.keys("mb1<enter><C-s>").later(4).keys("m+<enter><C-s>");
+        assertThat(rig.screen(132, 43)).containsPattern("restart  after stop \\d\\d:\\d\\d");
+    }
+
+    @Test
+    void aPartLaidElsewhereDoesNotMoveTheYieldCheckToItsPull() {
+        DeskRig rig = SampleFormsTest.loaded();
+        part(rig, number(ticket(rig, 1)));
+        Form yield = ((Screen.Keying) rig.keys("my").model().top()).form();
+        assertThat(yield.text("pull")).isEqualTo("B");
+        assertThat(yield.text("last_ticket")).isEqualTo(number(ticket(rig, 2)));
+    }
+
+    @Test
+    void aYieldCheckWhoseTicketIsNotHereSaysWhich() {
+        DeskRig rig = SampleFormsTest.loaded().keys("my");
+        Form typed = ((Screen.Keying) rig.model().top())
+                .form()
+                .change("last_ticket", i -> i.typed("99999"))
+                .change("to_sta", i -> i.typed("1652"));
+        rig.type(typed).keys("<C-s>");
+        assertThat(rig.model().shift().findings())
+                .anySatisfy(f -> assertThat(f.seen()).contains("last ticket 99999 is not in this shift"));
+    }
+
+    @Test
+    void aRefillAsksForTheTankAtOnceWhereTheJobHasOneDistributor() {
+        DeskRig rig = SampleFormsTest.loaded().keys("mr");
+        Form form = ((Screen.Keying) rig.model().top()).form();
+        assertThat(form.text("distributor")).isNotEmpty();
+        assertThat(form.active().name()).startsWith("before");
+    }
+
     private static String instrument(DeskRig rig, String key) {
         rig.keys(key);
         String text = ((Screen.Keying) rig.model().top()).form().text("instrument");
@@ -71,8 +110,8 @@ class PaperNamesTest {
     void everyWordThatMayStandInABlankIsOfferedWithItsNumber() {
         DeskRig rig = SampleFormsTest.loaded().keys("meS-1<enter>1<enter>");
         String screen = rig.screen(80, 24);
-        assertThat(screen).contains("4 independent-assurance").contains("5 i").doesNotContain("5 i~");
-        assertThat(rig.keys("<C-d>mb").screen(80, 24)).contains("8 transfer-vehicle");
+        assertThat(screen).contains("4 independent assurance").contains("5 i").doesNotContain("5 i~");
+        assertThat(rig.keys("<C-d>mb").screen(80, 24)).contains("8 transfer vehicle");
     }
 
     @Test

@@ -243,4 +243,26 @@ class ToldTest {
         assertThat(Told.line(list))
                 .isEqualTo("plant's list  Quarry Road  120 loads  2622.10 T  2026-06-03-day.quarry-road.0a1b2c3d.csv");
     }
+
+    @Test
+    void anAreaIsToldByItsEndsAndWidths() {
+        Area taper = new Area(
+                Area.Shape.TAPER,
+                Station.of("10+00"),
+                Station.of("11+00"),
+                screedbook.unit.Amount.of("12", screedbook.unit.Unit.FOOT),
+                screedbook.unit.Amount.of("0", screedbook.unit.Unit.FOOT),
+                null,
+                Area.Counts.BESIDE,
+                "B",
+                2,
+                null);
+        assertThat(Told.line(taper)).isEqualTo("area  taper  10+00 to 11+00  12 to 0 ft wide  beside  pull B lift 2");
+    }
+
+    @Test
+    void anExplainedNumberIsToldInWords() {
+        Number number = new Number("Quarry Road", "48223", Number.What.VOID_AT_PLANT, "CD");
+        assertThat(Told.line(number)).isEqualTo("ticket number  48223  void at plant  Quarry Road  said by CD");
+    }
 }
