@@ -120,10 +120,16 @@ final class ListView {
         for (Section section : sections) {
             rows.add(Row.head(section.heading()));
             for (Figure figure : section.figures()) {
-                rows.add(new Row("  " + pad(figure.label(), 44) + figure.text(), Style.PLAIN, index++));
+                rows.add(new Row("  " + figure(figure.label(), figure.text()), Style.PLAIN, index++));
             }
         }
         return rows;
+    }
+
+    /** A figure under the others; a long one begins as much earlier as it takes to end within 80 columns. */
+    private static String figure(String label, String text) {
+        int column = Math.min(44, Math.max(label.length() + 2, 75 - text.length()));
+        return pad(label, column) + text;
     }
 
     private static void worked(Model model, Frame frame, Screen.Worked worked) {

@@ -244,7 +244,7 @@ final class Hands {
                 now);
         if (opened instanceof Opened.Held held) {
             Msg.Opened seen = (Msg.Opened) lookAt(open.shift());
-            return new Msg.Opened(seen.page(), List.of(), false, held.by().text() + "; it can be looked at here");
+            return new Msg.Opened(seen.page(), List.of(), false, "to look at only: " + held.by().text());
         }
         if (opened instanceof Opened.No no) {
             Msg.Opened seen = (Msg.Opened) lookAt(open.shift());

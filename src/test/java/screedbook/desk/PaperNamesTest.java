@@ -84,6 +84,27 @@ class PaperNamesTest {
         assertThat(form.active().name()).startsWith("before");
     }
 
+    @Test
+    void aNumberWithAnotherUnitIsNotConvertedUnseenAndOneWithTheBlanksOwnIsTaken() {
+        DeskRig rig = SampleFormsTest.loaded().keys("s18C");
+        assertThat(rig.screen(80, 24)).contains("\"18C\" is not in °F, key the number alone");
+        rig.keys("<C-d>s64F<enter>1650<enter>");
+        assertThat(((screedbook.entry.Surface) rig.last().entry()).surface().text())
+                .isEqualTo("64 °F");
+    }
+
+    @Test
+    void aLongFigureOfTheDayIsSeenToItsEndAtEightyColumns() {
+        DeskRig rig = SampleFormsTest.loaded()
+                .keys("mo1<enter>1<enter>1<enter>4<enter>260<enter>190<enter>y");
+        String found = "";
+        for (int i = 0; i < 20 && found.isEmpty(); i++) {
+            found = rig.screen(80, 24).lines().filter(l -> l.contains("roller 1")).findFirst().orElse("");
+            rig.keys("<down><down><down><down>");
+        }
+        assertThat(found).contains("190 °F").doesNotContain("~");
+    }
+
     private static String instrument(DeskRig rig, String key) {
         rig.keys(key);
         String text = ((Screen.Keying) rig.model().top()).form().text("instrument");
