@@ -9,12 +9,14 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import screedbook.entry.Damage;
 import screedbook.entry.Kind;
+import screedbook.entry.Ref;
 import screedbook.spec.SpecSheet;
 import screedbook.tally.Jobs;
 import screedbook.tally.Shift;
 import screedbook.tally.ToDate;
 import screedbook.tally.Totals;
 import screedbook.tally.Unplanned;
+import screedbook.tally.Working;
 
 class DayPageTest {
     /** The weights are worked out by hand beside {@code TotalsTest}, here with ticket 106 amended from 18.00 to 18.20 and no waste of a ticket. */
@@ -321,45 +323,27 @@ class DayPageTest {
     }
 
     @Test
-    void everyWorkingFitsTheWidthAskedFor() {
-        Totals totals = Sample.paper().totals();
-        for (int width : List.of(20, 40, 58, 80, 132)) {
-            totals.sections()
-                    .forEach(s -> s.figures()
-                            .forEach(f -> assertThat(WorkingPage.lines(f, width))
-                                    .allMatch(l -> l.codePointCount(0, l.length()) <= width)));
-        }
-    }
-
-    @Test
     void aWorkingIsEnoughToDoItAgain() {
-        assertThat(String.join(
-                        "\n",
-                        WorkingPage.lines(
-                                Sample.paper()
-                                        .totals()
-                                        .figure("spread-rate.A lift 2")
-                                        .orElseThrow(),
-                                60)))
-                .isEqualTo("""
-                A lift 2 spread rate 216.6 lb/yd²
+        Working working = Sample.paper()
+                .totals()
+                .figure("spread-rate.A lift 2")
+                .orElseThrow()
+                .working();
 
-                lb/yd² = tons x 2000 / (length x width / 9)
-                 12+00 to 17+00 is 500 ft
-                 length 500 ft
-                 width of the pull as planned 12 ft
-                 area 666.7 yd²
-                 laid there 72.20 T
-                 rate 216.6 lb/yd²
-                 unit weight 110 lb/yd²/in: spread rate for a unit of
-                   thickness, from the job
-                 target 220.0 lb/yd² for 2.00 in planned
-
-                entries paver/5, paver/6, paver/7, paver/10
-
-                source: weight over area; 2000 lb in a ton, 9 ft² in a
-                  square yard (NIST Handbook 44, Appendix C)
-                """.stripTrailing());
+        assertThat(working.formula()).isEqualTo("lb/yd² = tons x 2000 / (length x width / 9)");
+        assertThat(working.put())
+                .containsExactly(
+                        "12+00 to 17+00 is 500 ft",
+                        "length 500 ft",
+                        "width of the pull as planned 12 ft",
+                        "area 666.7 yd²",
+                        "laid there 72.20 T",
+                        "rate 216.6 lb/yd²",
+                        "unit weight 110 lb/yd²/in: spread rate for a unit of thickness, from the job",
+                        "target 220.0 lb/yd² for 2.00 in planned");
+        assertThat(working.entries())
+                .extracting(Ref::toString)
+                .containsExactly("paver/5", "paver/6", "paver/7", "paver/10");
     }
 
     @Test
