@@ -29,7 +29,8 @@ final class ProvedBook {
             Set.of(Kind.TICKET.word(), Kind.OPENING.word(), Kind.PLAN.word(), Kind.STRIKE.word(), Kind.AMEND.word());
 
     /** Kinds that refer to something outside the diary, and what seals it. */
-    static final Set<String> REFERENCES = Set.of(Kind.OPENING.word(), Kind.PLAN.word(), Kind.CLOSING.word());
+    static final Set<String> REFERENCES =
+            Set.of(Kind.OPENING.word(), Kind.PLAN.word(), Kind.PLANT_LIST.word(), Kind.CLOSING.word());
 
     private static final byte[] NUMBER = "{\"n\":".getBytes(UTF_8);
     private static final byte[] KIND = ",\"kind\":\"".getBytes(UTF_8);

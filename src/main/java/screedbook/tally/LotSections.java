@@ -404,7 +404,7 @@ final class LotSections {
         String taken = p.taken().isEmpty()
                 ? "nothing taken"
                 : String.join(
-                        ", ", p.taken().stream().map(t -> "taken: " + t.ref()).toList());
+                        ", ", p.taken().stream().map(t -> "taken: " + called(t)).toList());
         figures.text(
                 "random-place." + p.where().mix() + "." + p.where().lot() + "."
                         + p.where().sublot() + "." + (nth == null ? 1 : nth),
@@ -415,6 +415,17 @@ final class LotSections {
                         List.of(screedbook.entry.Told.line(p.draw().entry())),
                         entries,
                         "the record"));
+    }
+
+    /** As it is marked: {@code core C-1}; what bears no mark of its own by its kind and line. */
+    private static String called(Standing<?> taken) {
+        if (taken.entry() instanceof Core c && c.cut().core() != null) {
+            return "core " + c.cut().core();
+        }
+        if (taken.entry() instanceof screedbook.entry.Sample s && s.what().sample() != null) {
+            return "sample " + s.what().sample();
+        }
+        return screedbook.entry.Told.kind(taken.entry().kind()) + " " + taken.ref();
     }
 
     private void redrawn(Figures figures, Redrawn r) {

@@ -161,4 +161,14 @@ class SampleFormsTest {
         Scenes.typedIn(rig, "height_in", "1.2");
         assertThat(rig.screen()).contains("at least 1.25").contains("OUT");
     }
+
+    @Test
+    void whatWasTakenAtARandomPlaceIsCalledAsItIsMarked() {
+        DeskRig rig = placed().keys("meS-1<enter>1<enter>1<enter><C-s>");
+        assertThat(rig.model().shift().totals().sections().stream()
+                        .flatMap(s -> s.figures().stream())
+                        .filter(f -> f.id().startsWith("random-place."))
+                        .map(f -> f.text()))
+                .contains("taken: sample S-1");
+    }
 }

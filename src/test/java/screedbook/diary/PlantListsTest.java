@@ -108,6 +108,19 @@ class PlantListsTest {
         assertThat(Verify.of(folder).sound()).isFalse();
     }
 
+    /** A closed shift is proved by its chain and seal; what its lines name beside it is looked at all the same. */
+    @Test
+    void theCopyOfAClosedShiftIsNamedAndMissedWhenItIsNotTheSame() throws IOException {
+        try (Book book = Shifts.open(job, Shifts.THIRD, "paver")) {
+            Shifts.saved(book, Shifts.closing());
+        }
+        assertThat(Verify.of(folder).beside())
+                .contains(new Verdict.Beside(
+                        "plant/" + entry.listFile(), "a plant's own list; paver/3 names it by its hash"));
+        Files.writeString(copy, TEXT.replace("43920", "49320"));
+        assertThat(Verify.of(folder).sound()).isFalse();
+    }
+
     @Test
     void aLineThatNamesAFileElsewhereIsNotFollowed() throws IOException {
         Files.writeString(job.resolve("job.csv"), TEXT);
