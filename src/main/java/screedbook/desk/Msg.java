@@ -32,6 +32,14 @@ public sealed interface Msg {
     record Size(int width, int height) implements Msg {}
 
     /**
+     * What the job's folder seems to hold while it is still being read; it is shown, and no key is taken before the
+     * {@link Folder} is told.
+     *
+     * @param job only what the first screen shows of it
+     */
+    record Looked(Job job, List<Row> shifts) implements Msg {}
+
+    /**
      * What the job's folder holds.
      *
      * @param job empty when {@code job.json} cannot be read; {@code troubles} then says why

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import screedbook.entry.Draft;
 import screedbook.entry.HandOver;
 import screedbook.entry.Kind;
@@ -30,6 +31,9 @@ public final class Update {
         }
         if (message instanceof Msg.Minute minute) {
             return Step.of(minute(model, minute.now().toOffsetDateTime()));
+        }
+        if (message instanceof Msg.Looked looked) {
+            return Step.of(looked(model, looked));
         }
         if (message instanceof Msg.Folder folder) {
             return Step.of(folder(model, folder));
@@ -82,6 +86,15 @@ public final class Update {
                 .orElse(now);
         Model at = model.at(there);
         return model.shift() == null ? at : at.with(model.shift().at(there));
+    }
+
+    /** Before the folder is told the desk goes on waiting; what comes after that would be old. */
+    private static Model looked(Model model, Msg.Looked looked) {
+        if (!model.writing()) {
+            return model;
+        }
+        Model shown = model.with(model.setting().of(Optional.of(looked.job()))).with(List.of(), looked.shifts());
+        return model.now() == null ? shown : minute(shown, model.now());
     }
 
     private static Model folder(Model model, Msg.Folder folder) {

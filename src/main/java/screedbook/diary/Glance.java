@@ -4,6 +4,8 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.OffsetDateTime;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.Map;
@@ -20,21 +22,36 @@ public final class Glance {
     private static final byte[] CLOSING = "\"closing\"".getBytes(UTF_8);
 
     private final Set<String> open = new HashSet<>();
-    private Line opening;
+    private final boolean headsOnly;
+    private Mark opening;
     private boolean anyClosed;
     private int lines;
 
-    private Glance() {}
+    private Glance(boolean headsOnly) {
+        this.headsOnly = headsOnly;
+    }
+
+    /** A line that opens or closes a book: whose, when the machine wrote it, the initials of who wrote it. */
+    public record Mark(boolean opens, String book, OffsetDateTime keyed, String who) {}
 
     /** A file that cannot be read adds nothing; whoever opens the shift is told. */
     static Glance at(Map<FileName.Diary, Path> files) {
-        Glance glance = new Glance();
+        return at(files, false);
+    }
+
+    /** The same, but of the lines only their heads are read: one whose rest cannot be read is taken all the same. */
+    static Glance heads(Map<FileName.Diary, Path> files) {
+        return at(files, true);
+    }
+
+    private static Glance at(Map<FileName.Diary, Path> files, boolean headsOnly) {
+        Glance glance = new Glance(headsOnly);
         files.forEach((name, path) -> glance.add(name.book(), path));
         return glance;
     }
 
     /** The first line that opened a book of the shift. */
-    public Optional<Line> opening() {
+    public Optional<Mark> opening() {
         return Optional.ofNullable(opening);
     }
 
@@ -63,23 +80,42 @@ public final class Glance {
             }
             byte[] line = Arrays.copyOfRange(file, start, end);
             if (holds(line, OPENING) || holds(line, CLOSING)) {
-                take(LineText.read(book, row, line));
+                (headsOnly ? head(line) : whole(LineText.read(book, row, line))).ifPresent(this::take);
             }
             lines++;
             start = end + 1;
         }
     }
 
-    private void take(Written written) {
-        if (!(written instanceof Line line)) {
-            return;
+    private static Optional<Mark> whole(Written written) {
+        return written instanceof Line line && (line.entry() instanceof Opening || line.entry() instanceof Closing)
+                ? Optional.of(new Mark(line.entry() instanceof Opening, line.book(), line.keyed(), line.who()))
+                : Optional.empty();
+    }
+
+    private static Optional<Mark> head(byte[] line) {
+        try {
+            Map<String, Object> values = Json.line(line);
+            boolean opens = "opening".equals(values.get("kind"));
+            boolean marks = opens || "closing".equals(values.get("kind"));
+            return marks
+                            && values.get("book") instanceof String book
+                            && values.get("keyed") instanceof String keyed
+                            && values.get("who") instanceof String who
+                    ? Optional.of(new Mark(opens, book, OffsetDateTime.parse(keyed), who))
+                    : Optional.empty();
+        } catch (Json.NotJson | DateTimeException e) {
+            return Optional.empty();
         }
-        if (line.entry() instanceof Opening) {
-            open.add(line.book());
-            boolean first = opening == null || line.keyed().isBefore(opening.keyed());
-            opening = first ? line : opening;
-        } else if (line.entry() instanceof Closing) {
-            open.remove(line.book());
+    }
+
+    private void take(Mark mark) {
+        if (mark.opens()) {
+            open.add(mark.book());
+            boolean first = opening == null || mark.keyed().isBefore(opening.keyed());
+            opening = first ? mark : opening;
+        } else {
+            open.remove(mark.book());
             anyClosed = true;
         }
     }

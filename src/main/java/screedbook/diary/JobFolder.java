@@ -20,6 +20,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.BiFunction;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import screedbook.entry.Aside;
@@ -171,12 +172,26 @@ public final class JobFolder {
 
     /** What the list of shifts shows, oldest shift first. */
     public Map<ShiftId, Glance> glances() {
+        return glances(Glance::at);
+    }
+
+    private Map<ShiftId, Glance> glances(Function<Map<FileName.Diary, Path>, Glance> look) {
         Map<ShiftId, Map<FileName.Diary, Path>> shifts = new TreeMap<>();
         files().forEach((name, path) -> shifts.computeIfAbsent(name.shift(), shift -> new TreeMap<>(ORDER))
                 .put(name, path));
         Map<ShiftId, Glance> glances = new TreeMap<>();
-        shifts.forEach((shift, files) -> glances.put(shift, Glance.at(files)));
+        shifts.forEach((shift, files) -> glances.put(shift, look.apply(files)));
         return glances;
+    }
+
+    /** What the first screen shows, looked at before anything is read; empty when there is more to tell than it shows. */
+    public Optional<FirstLook> firstLook() {
+        try {
+            return FirstLook.head(Folder.read(folder.resolve("job.json")))
+                    .map(head -> new FirstLook(head, glances(Glance::heads)));
+        } catch (IOException unread) {
+            return Optional.empty();
+        }
     }
 
     /**

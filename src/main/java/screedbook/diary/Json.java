@@ -16,9 +16,11 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import screedbook.entry.Shown;
 
 /**
@@ -87,6 +89,11 @@ final class Json {
         return new Reading(places).read(FILES, utf8);
     }
 
+    /** Of the object that a file for people holds, the values under these keys only; the others are passed over. */
+    static Map<String, Object> some(byte[] utf8, Set<String> keys) throws NotJson {
+        return new Reading(new HashMap<>(), keys).read(FILES, utf8);
+    }
+
     /** The object in one line of UTF-8, with keys in the order of the map. */
     static byte[] write(Map<String, ?> object) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
@@ -128,9 +135,16 @@ final class Json {
     /** One text being read. */
     private static final class Reading {
         private final Map<String, Integer> places;
+        private final Set<String> wanted;
 
         Reading(Map<String, Integer> places) {
+            this(places, Set.of());
+        }
+
+        /** @param wanted the keys of the outermost object that are read; empty for all */
+        Reading(Map<String, Integer> places, Set<String> wanted) {
             this.places = places;
+            this.wanted = wanted;
         }
 
         Map<String, Object> read(JsonFactory factory, byte[] utf8) throws NotJson {
@@ -171,7 +185,11 @@ final class Json {
             while (in.nextToken() != JsonToken.END_OBJECT) {
                 String key = in.currentName();
                 in.nextToken();
-                object.put(key, value(in, path.isEmpty() ? key : path + "." + key));
+                if (path.isEmpty() && !wanted.isEmpty() && !wanted.contains(key)) {
+                    in.skipChildren();
+                } else {
+                    object.put(key, value(in, path.isEmpty() ? key : path + "." + key));
+                }
             }
             return object;
         }

@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
@@ -72,6 +73,8 @@ final class Hands {
     private TakenShift shift;
     private String who = "";
     private boolean late;
+    private final CompletableFuture<Optional<Msg>> looked = new CompletableFuture<>();
+    private boolean lookTold;
     private Msg ahead;
     private boolean behindTheClose;
 
@@ -92,11 +95,16 @@ final class Hands {
     void readAhead() {
         thread.execute(() -> {
             try {
+                looked.complete(look());
                 ahead = list();
             } catch (RuntimeException | LinkageError trouble) {
                 ahead = null;
             }
         });
+    }
+
+    private Optional<Msg> look() {
+        return shelf.folder().firstLook().map(look -> new Msg.Looked(look.job(), rows(look.shifts())));
     }
 
     /** The folder as it was read ahead, once; else as it is now. */
@@ -108,6 +116,10 @@ final class Hands {
 
     /** Hands an effect to the thread of the disk; returns at once. */
     void carryOut(Effect effect, Consumer<Msg> post) {
+        if (effect instanceof Effect.ListShifts && !lookTold) {
+            lookTold = true;
+            looked.thenAccept(look -> look.ifPresent(post));
+        }
         thread.execute(() -> {
             try {
                 act(effect, post);
@@ -185,9 +197,14 @@ final class Hands {
                     ? Optional.empty()
                     : Optional.of(revisions.get(revisions.size() - 1).job());
         }
+        return new Msg.Folder(job, List.copyOf(troubles), rows(shelf.folder().glances()));
+    }
+
+    /** The shifts, newest first. */
+    private static List<Msg.Row> rows(Map<ShiftId, Glance> glances) {
         List<Msg.Row> rows = new ArrayList<>();
-        shelf.folder().glances().forEach((id, glance) -> rows.add(0, row(id, glance)));
-        return new Msg.Folder(job, List.copyOf(troubles), List.copyOf(rows));
+        glances.forEach((id, glance) -> rows.add(0, row(id, glance)));
+        return List.copyOf(rows);
     }
 
     /** What stands in the way in the limit sheet that the job names; with any, an open shift keeps the one it has. */
@@ -206,7 +223,7 @@ final class Hands {
     }
 
     private static Msg.Row row(ShiftId id, Glance glance) {
-        String by = glance.opening().map(Line::who).orElse("");
+        String by = glance.opening().map(Glance.Mark::who).orElse("");
         String since = glance.opening().map(o -> Moment.clock(o.keyed())).orElse("?");
         return new Msg.Row(id, glance.closed() ? "closed" : "open since " + since, glance.lines(), by);
     }

@@ -3,6 +3,7 @@ package screedbook.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import screedbook.entry.Amend;
 import screedbook.entry.Draft;
@@ -219,6 +220,32 @@ class DeskTest {
         assertThat(rig.screen()).contains("2026-06-02-night is not closed");
         rig.keys("n");
         assertThat(rig.last().entry()).isInstanceOf(Opening.class);
+    }
+
+    @Test
+    void whatIsLookedAtFirstIsShownAndKeysWaitForTheWholeReading() {
+        DeskRig rig = new DeskRig();
+        Model told = rig.model();
+        Msg.Row row = new Msg.Row(screedbook.entry.ShiftId.of("2026-06-02-night"), "closed", 61, "RK");
+        Model first = Model.start(new Setting(Optional.empty(), "harrow-bend", "paver", "", Look.NIGHT, false));
+        first = Update.of(first, new Msg.Minute(java.time.ZonedDateTime.parse("2026-06-03T20:00:00-06:00")))
+                .model();
+        first = Update.of(first, new Msg.Looked(told.setting().job().orElseThrow(), List.of(row)))
+                .model();
+
+        assertThat(View.of(first, 80, 24).text()).contains("who writes").contains("2 Jun 2026 night");
+        Model waits = Update.of(first, new Msg.Struck(Key.of("1"))).model();
+        assertThat(waits.setting().who()).isEmpty();
+        Model read = Update.of(waits, new Msg.Folder(told.setting().job(), List.of(), List.of(row)))
+                .model();
+        assertThat(read.setting().who())
+                .isEqualTo(told.setting().job().get().people().get(0).initials());
+        Model broken = Update.of(first, new Msg.Folder(Optional.empty(), List.of("job.json:3: no"), List.of(row)))
+                .model();
+        assertThat(View.of(broken, 80, 24).text()).contains("job.json:3: no").doesNotContain("who writes");
+        assertThat(Update.of(read, new Msg.Looked(told.setting().job().get(), List.of()))
+                        .model())
+                .isSameAs(read);
     }
 
     @Test

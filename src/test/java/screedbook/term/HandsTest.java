@@ -78,6 +78,50 @@ class HandsTest {
         return told;
     }
 
+    /** What the desk is told of the folder when it was read while the terminal was being opened. */
+    private List<Msg> toldOfTheFolder() {
+        Hands hands = new Hands(folder, "paver", "screedbook", Clock.systemUTC());
+        List<Msg> told = Collections.synchronizedList(new ArrayList<>());
+        hands.readAhead();
+        hands.carryOut(new Effect.ListShifts(), told::add);
+        hands.carryOut(new Effect.ListShifts(), told::add);
+        hands.goodbye();
+        return told;
+    }
+
+    @Test
+    void theFirstLookIsToldOnceAndBeforeWhatTheWholeReadingSays() throws IOException {
+        told("2026-06-03T07:00:00-06:00", new Effect.Open(SHIFT, "AB", true), write(note("a")));
+
+        List<Msg> told = toldOfTheFolder();
+
+        assertThat(told).hasSize(3);
+        Msg.Looked look = (Msg.Looked) told.get(0);
+        Msg.Folder whole = (Msg.Folder) told.get(1);
+        assertThat(look.shifts()).hasSize(1).isEqualTo(whole.shifts());
+        assertThat(look.job().name()).isEqualTo(whole.job().orElseThrow().name());
+        assertThat(told.get(2)).isEqualTo(whole);
+    }
+
+    @Test
+    void aTroubleBehindTheFirstLookIsToldByTheWholeReading() throws IOException {
+        Path file = folder.resolve("job.json");
+        Files.writeString(file, Files.readString(file).replace("\"mixes\"", "\"mixtures\""));
+
+        List<Msg> told = toldOfTheFolder();
+
+        assertThat(told.get(0)).isInstanceOf(Msg.Looked.class);
+        assertThat(((Msg.Folder) told.get(1)).job()).isEmpty();
+        assertThat(((Msg.Folder) told.get(1)).troubles()).anyMatch(each -> each.contains("there is no mixtures"));
+    }
+
+    @Test
+    void aFolderWithoutAJobHasNoFirstLook() throws IOException {
+        Files.delete(folder.resolve("job.json"));
+
+        assertThat(toldOfTheFolder()).hasSize(2).allMatch(each -> each instanceof Msg.Folder);
+    }
+
     private static Effect write(Entry entry) {
         return new Effect.Write(List.of(new Unwritten(null, "AB", Source.LIVE, entry, Aside.NONE)));
     }
