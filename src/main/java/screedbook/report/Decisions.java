@@ -142,7 +142,7 @@ final class Decisions {
 
     private void groups(List<Finding> findings) {
         Map<String, List<Finding>> rules = new LinkedHashMap<>();
-        findings.forEach(f -> rules.computeIfAbsent(f.sort() + f.rule(), r -> new ArrayList<>())
+        findings.forEach(f -> rules.computeIfAbsent(matter(f), r -> new ArrayList<>())
                 .add(f));
         rules.values().forEach(list -> {
             boolean heavy = ORDER.get(list.get(0).sort()) < 2;
@@ -152,6 +152,11 @@ final class Decisions {
                 together(list);
             }
         });
+    }
+
+    /** Checks of every kind come due under one rule; each that the job asks for is a matter of its own. */
+    private static String matter(Finding f) {
+        return f.sort() + f.rule() + (f.rule().equals("check-overdue") ? f.limit() + f.clause() : "");
     }
 
     private void together(List<Finding> findings) {

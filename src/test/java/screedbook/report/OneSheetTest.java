@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import screedbook.check.Finding;
+import screedbook.check.Sort;
 import screedbook.entry.Kind;
+import screedbook.entry.Ref;
 import screedbook.tally.Jobs;
 import screedbook.tally.Shift;
 
@@ -257,5 +260,41 @@ class OneSheetTest {
         List<String> page = page(0);
         assertThat(page.size()).isLessThanOrEqualTo(SHEET);
         assertThat(page(30)).anyMatch(l -> l.startsWith("TEMPERATURES ALONG THE SHIFT"));
+    }
+
+    private static Finding overdue(int line, String seen, String limit) {
+        return new Finding(
+                "check-overdue",
+                Sort.MISSING,
+                List.of(new Ref("paver", line)),
+                seen,
+                limit,
+                "clause 7",
+                "",
+                "",
+                List.of());
+    }
+
+    /** Three of them are told together, but not with a check of another kind. */
+    @Test
+    void checksOfDifferentKindsThatAreOverdueAreNotTakenTogether() {
+        DayPaper paper = Sample.paper(ordinary(2), Jobs.us());
+        List<Finding> findings = new ArrayList<>();
+        for (int i = 0; i < 3; i++) {
+            findings.add(overdue(10 + i, "no plant temperature in 5 loads", "once in 5 loads"));
+        }
+        findings.add(overdue(14, "no thermal profile in 520 T", "once in each sublot"));
+        String page = DayPage.text(new DayPaper(
+                paper.day(),
+                paper.totals(),
+                findings,
+                paper.agreed(),
+                paper.sheet(),
+                paper.seals(),
+                paper.damages(),
+                1));
+        assertThat(page)
+                .contains("missing 3 findings of one rule, the first: no plant temperature in 5 loads")
+                .contains("no thermal profile in 520 T");
     }
 }
