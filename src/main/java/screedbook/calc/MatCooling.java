@@ -138,11 +138,9 @@ public final class MatCooling {
 
     static Minutes until(double stop, Conduction cooling, double start) {
         double[] now = {start, start, start};
-        double[] reached = {Double.NaN, Double.NaN, Double.NaN};
+        double first = start <= stop ? 0 : Double.NaN;
+        double[] reached = {first, first, first};
         double since = 0;
-        for (int i = 0; i < now.length; i++) {
-            reached[i] = start <= stop ? 0 : Double.NaN;
-        }
         while (open(reached) && cooling.seconds() < LONGEST * 60) {
             cooling.step(next(cooling.seconds()));
             double[] then = {cooling.mean(CELLS), middle(cooling), cooling.surface()};
@@ -160,10 +158,6 @@ public final class MatCooling {
     /** At half the depth of the lift. */
     static double middle(Conduction cooling) {
         return (cooling.cell(CELLS / 2 - 1) + cooling.cell(CELLS / 2)) / 2;
-    }
-
-    static double mean(Conduction cooling) {
-        return cooling.mean(CELLS);
     }
 
     private static boolean open(double[] reached) {

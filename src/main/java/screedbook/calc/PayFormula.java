@@ -112,14 +112,16 @@ public enum PayFormula {
         if (lot.values().isEmpty()) {
             return none("no test");
         }
-        BigDecimal target = new BigDecimal(lot.coarse() ? "94.50" : "93.00");
+        String mix = lot.coarse() ? "coarse" : "fine";
+        List<List<String>> rows = QualityTable.rows("pay-florida-334-6").stream()
+                .filter(r -> r.get(0).equals(mix))
+                .toList();
+        BigDecimal target = new BigDecimal(rows.get(0).get(4));
         BigDecimal sum =
                 lot.values().stream().map(v -> v.subtract(target).abs()).reduce(BigDecimal.ZERO, BigDecimal::add);
         BigDecimal deviation = sum.divide(BigDecimal.valueOf(lot.values().size()), 2, RoundingMode.HALF_UP);
         int column = lot.values().size() == 1 ? 2 : 3;
-        String mix = lot.coarse() ? "coarse" : "fine";
-        List<String> row = QualityTable.rows("pay-florida-334-6").stream()
-                .filter(r -> r.get(0).equals(mix))
+        List<String> row = rows.stream()
                 .filter(r -> r.get(column).isEmpty() || deviation.compareTo(new BigDecimal(r.get(column))) <= 0)
                 .findFirst()
                 .orElseThrow();
