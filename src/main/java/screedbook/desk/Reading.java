@@ -156,16 +156,15 @@ record Reading(
         }
 
         private void number(Field field, String text) {
-            Typed<BigDecimal> typed = step(field, text)
-                    .or(() -> otherUnit(field, text))
-                    .orElseGet(() -> Typed.decimal(text));
+            Typed<BigDecimal> typed =
+                    step(field, text).or(() -> otherUnit(field, text)).orElseGet(() -> Typed.decimal(text));
             put(field, typed, v -> v, BigDecimal::toPlainString, text);
         }
 
         /** A number with a unit behind it: the blank's own may stand there, of another nothing is converted unseen. */
         private Optional<Typed<BigDecimal>> otherUnit(Field field, String text) {
-            java.util.regex.Matcher with =
-                    java.util.regex.Pattern.compile("(-?\\d[\\d.]*) ?(°?[A-Za-z][A-Za-z0-9/²]*)").matcher(text);
+            java.util.regex.Matcher with = java.util.regex.Pattern.compile("(-?\\d[\\d.]*) ?(°?[A-Za-z][A-Za-z0-9/²]*)")
+                    .matcher(text);
             if (field.measure().isEmpty() || !with.matches()) {
                 return Optional.empty();
             }
@@ -179,9 +178,7 @@ record Reading(
                     typed.equalsIgnoreCase(unit.replace("°", ""))
                             ? Typed.decimal(with.group(1))
                             : new Typed<>(
-                                    null,
-                                    "\"" + text + "\" is not in " + unit + ", key the number alone",
-                                    List.of()));
+                                    null, "\"" + text + "\" is not in " + unit + ", key the number alone", List.of()));
         }
 
         /** {@code 3-} is three less than last time, {@code 3+} three more. */

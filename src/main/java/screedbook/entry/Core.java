@@ -56,7 +56,12 @@ public record Core(Cut cut, Spot spot, Measured measured, Keeping keeping) imple
 
     /** What was measured on it. */
     public record Measured(
-            @Blank(value = "untrimmed", measure = Measure.DEPTH, due = Blank.Due.ASKED, width = 6, help = "height before it is trimmed")
+            @Blank(
+                    value = "untrimmed",
+                    measure = Measure.DEPTH,
+                    due = Blank.Due.ASKED,
+                    width = 6,
+                    help = "height before it is trimmed")
             Amount height,
 
             @Blank(value = "Gmb", width = 6, help = "bulk specific gravity")

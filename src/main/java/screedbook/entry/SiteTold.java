@@ -18,7 +18,12 @@ final class SiteTold {
         } else if (entry instanceof Number n) {
             add(parts, n.number(), word(n.what()), n.plant(), n.saidBy() == null ? null : "said by " + n.saidBy());
         } else if (entry instanceof Area a) {
-            add(parts, word(a.shape()), Told.run(a.from(), a.to()), widths(a), a.area() == null ? null : text(a.area()));
+            add(
+                    parts,
+                    word(a.shape()),
+                    Told.run(a.from(), a.to()),
+                    widths(a),
+                    a.area() == null ? null : text(a.area()));
             add(parts, word(a.counts()), on(a.pull(), a.lift()));
         } else if (entry instanceof Mat m) {
             add(parts, joined(text(m.mat()), word(m.taken())), text(m.place()), on(m.pull(), m.lift()), m.roller());

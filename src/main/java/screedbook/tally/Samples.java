@@ -228,6 +228,26 @@ public final class Samples {
         return all;
     }
 
+    /** Whether an entry is of this shift. */
+    boolean here(Standing<?> each) {
+        return soFar.here(each);
+    }
+
+    /** The lots of which something was sampled, cut or found in this shift. */
+    Map<String, Filling.Where> touched() {
+        Map<String, Filling.Where> lots = new HashMap<>();
+        Stream.concat(
+                        all().stream()
+                                .filter(t ->
+                                        here(t.sample()) || t.results().stream().anyMatch(this::here))
+                                .flatMap(t -> t.where().stream()),
+                        densities.all().stream()
+                                .filter(d -> here(d.of()) || here(d.from()))
+                                .flatMap(d -> d.where().stream()))
+                .forEach(w -> lots.put(Lot.name(w.mix(), w.lot()), w));
+        return lots;
+    }
+
     /** Two are the same when they hold the same samples, with all that was told of each. */
     @Override
     public boolean equals(Object other) {

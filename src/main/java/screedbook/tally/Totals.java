@@ -74,10 +74,9 @@ public record Totals(
         sections.add(HaulSection.of(job, loads.loads(), before));
         sections.add(weather);
         Samples samples = Samples.of(day, job, before);
-        LotSections lots = new LotSections(day, job, before, samples);
-        sections.add(lots.lots());
-        sections.add(lots.density());
-        sections.add(lots.samples());
+        sections.add(new LotSection(day, job, samples).section());
+        sections.add(new DensitySection(job, samples).section());
+        sections.add(new SampleSection(day, before, samples).section());
         List<Due> dues = Dues.of(day, job, loads.loads(), shots, samples, before, now);
         sections.add(site.stops());
         sections.add(site.crew());

@@ -261,7 +261,11 @@ final class Hands {
                 now);
         if (opened instanceof Opened.Held held) {
             Msg.Opened seen = (Msg.Opened) lookAt(open.shift());
-            return new Msg.Opened(seen.page(), List.of(), false, "to look at only: " + held.by().text());
+            return new Msg.Opened(
+                    seen.page(),
+                    List.of(),
+                    false,
+                    "to look at only: " + held.by().text());
         }
         if (opened instanceof Opened.No no) {
             Msg.Opened seen = (Msg.Opened) lookAt(open.shift());

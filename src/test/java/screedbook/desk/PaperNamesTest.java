@@ -95,11 +95,14 @@ class PaperNamesTest {
 
     @Test
     void aLongFigureOfTheDayIsSeenToItsEndAtEightyColumns() {
-        DeskRig rig = SampleFormsTest.loaded()
-                .keys("mo1<enter>1<enter>1<enter>4<enter>260<enter>190<enter>y");
+        DeskRig rig = SampleFormsTest.loaded().keys("mo1<enter>1<enter>1<enter>4<enter>260<enter>190<enter>y");
         String found = "";
         for (int i = 0; i < 20 && found.isEmpty(); i++) {
-            found = rig.screen(80, 24).lines().filter(l -> l.contains("roller 1")).findFirst().orElse("");
+            found = rig.screen(80, 24)
+                    .lines()
+                    .filter(l -> l.contains("roller 1"))
+                    .findFirst()
+                    .orElse("");
             rig.keys("<down><down><down><down>");
         }
         assertThat(found).contains("190 °F").doesNotContain("~");
