@@ -246,7 +246,7 @@ final class Hands {
                     false,
                     "written by a newer program (format " + newer.get() + "); it can be looked at here");
         }
-        if (shift.closed()) {
+        if (shift.closed() || shift.own().isEmpty() && shift.day().closed()) {
             behindTheClose = true;
             return opened(List.of());
         }
@@ -398,10 +398,14 @@ final class Hands {
         return "seal " + seal.shortForm() + "  " + said + savedPage();
     }
 
+    /** Behind a close a book is opened with the first line that is written: whoever only looks leaves nothing. */
     private void openAgain() {
         String job = shift.job().map(Job::id).orElse(folder.getFileName().toString());
         Opened again = shelf.folder().open(shift.id(), bookName, job, who, now(shift.job()));
         book = again instanceof Opened.Ready ready ? ready.book() : null;
+        if (book != null && shift.own().isEmpty()) {
+            begin(shelf.folder().job().job(), now(shift.job()), new ArrayList<>());
+        }
     }
 
     private String savedPage() {

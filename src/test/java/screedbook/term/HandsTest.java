@@ -68,8 +68,12 @@ class HandsTest {
 
     /** What the desk is told when it wants these done, one after the other. */
     private List<Msg> told(String clock, Effect... wanted) {
+        return toldIn("paver", clock, wanted);
+    }
+
+    private List<Msg> toldIn(String book, String clock, Effect... wanted) {
         OffsetDateTime now = OffsetDateTime.parse(clock);
-        Hands hands = new Hands(folder, "paver", "screedbook", Clock.fixed(now.toInstant(), now.getOffset()));
+        Hands hands = new Hands(folder, book, "screedbook", Clock.fixed(now.toInstant(), now.getOffset()));
         List<Msg> told = Collections.synchronizedList(new ArrayList<>());
         for (Effect each : wanted) {
             hands.carryOut(each, told::add);
@@ -266,6 +270,26 @@ class HandsTest {
         assertThat(RandomNumber.sha256(kept)).isEqualTo(next);
         assertThat(Files.readString(diary())).doesNotContain(kept);
         assertThat(Shelf.at(folder).shift(SHIFT).read().damages()).isEmpty();
+    }
+
+    /** A supervisor's laptop keeps another book; months later it opens a shift that was closed in the paver's. */
+    @Test
+    void whoOnlyLooksAtAShiftThatAnotherBookClosedWritesNothing() throws IOException {
+        told("2026-06-03T07:00:00-06:00", new Effect.Open(SHIFT, "AB", true), write(note("a")), write(closing()));
+        Path own = folder.resolve("diary/2026-06-03-day.office.jsonl");
+
+        List<Msg> looked = toldIn("office", "2026-11-25T09:00:00-07:00", new Effect.Open(SHIFT, "CD", true));
+        assertThat(own).doesNotExist();
+        assertThat(((Msg.Opened) looked.get(0)).writable()).isTrue();
+
+        List<Msg> wrote = toldIn(
+                "office", "2026-11-25T09:00:00-07:00", new Effect.Open(SHIFT, "CD", true), write(note("late")));
+        assertThat(wrote.get(1)).isInstanceOf(Msg.Wrote.class);
+        assertThat(Files.readAllLines(own))
+                .hasSize(2)
+                .satisfies(lines -> assertThat(lines.get(0)).contains("\"kind\":\"opening\""))
+                .satisfies(lines -> assertThat(lines.get(1)).contains("\"text\":\"late\""));
+        assertThat(Verify.of(JobFolder.at(folder)).sound()).isTrue();
     }
 
     /** A lot of 150 T gets 100.5 T; the closing says that the lots end, so the seed is told before it. */
