@@ -118,7 +118,7 @@ public record HeatBand(
             return Optional.empty();
         }
         BigDecimal most = loss.add(ceiling.get().at()).subtract(floor.get().at());
-        return Optional.of(new Amount(most, Making.difference(unit)));
+        return Optional.of(new Amount(most, unit.difference()));
     }
 
     /** {@code 285 to 300 °F}, {@code at least 285 °F}, {@code no limit set}, {@code no target}. */
@@ -223,11 +223,7 @@ public record HeatBand(
             this.unit = Measure.TEMPERATURE.unit(job.system());
             this.loss = haul == null
                     ? BigDecimal.ZERO
-                    : haul.loss().to(difference(unit)).value();
-        }
-
-        static Unit difference(Unit unit) {
-            return unit == Unit.DEG_F ? Unit.DIFF_F : Unit.DIFF_C;
+                    : haul.loss().to(unit.difference()).value();
         }
 
         HeatBand band(Integer lift) {
@@ -256,7 +252,7 @@ public record HeatBand(
             return around.stream()
                     .map(l -> low ? l.low() : l.high())
                     .filter(java.util.Objects::nonNull)
-                    .map(a -> a.to(difference(unit)).value())
+                    .map(a -> a.to(unit.difference()).value())
                     .map(v -> low ? v.negate() : v)
                     .min(BigDecimal::compareTo)
                     .orElse(BigDecimal.ZERO);

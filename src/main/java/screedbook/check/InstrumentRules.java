@@ -46,7 +46,7 @@ final class InstrumentRules {
 
     /** What it shows less what it should show, as a difference. */
     static Optional<Amount> off(InstrumentCheck check) {
-        return known(check).flatMap(k -> MatRules.difference(check.shows(), k));
+        return known(check).flatMap(k -> Amount.apart(check.shows(), k));
     }
 
     private static List<Mark> off(Look look) {

@@ -14,7 +14,6 @@ import screedbook.spec.Demand;
 import screedbook.spec.Quantity;
 import screedbook.unit.Amount;
 import screedbook.unit.Measure;
-import screedbook.unit.Unit;
 
 /** Rules about the heat of the mat: thermal profiles and readings at one place. */
 final class MatRules {
@@ -66,20 +65,6 @@ final class MatRules {
         return look.day().standing(Profile.class);
     }
 
-    /** Hottest less coldest as a difference; empty where one was not read, or in another unit. */
-    static Optional<Amount> difference(Profile profile) {
-        return difference(profile.hottest(), profile.coldest());
-    }
-
-    /** One temperature less another of the same unit, as a difference. */
-    static Optional<Amount> difference(Amount high, Amount low) {
-        if (high == null || low == null || high.unit() != low.unit()) {
-            return Optional.empty();
-        }
-        Unit unit = high.unit() == Unit.DEG_C ? Unit.DIFF_C : Unit.DIFF_F;
-        return Optional.of(new Amount(high.value().subtract(low.value()), unit));
-    }
-
     /** {@code 298 and 261 differ by}, to be followed by the difference. */
     private static String apart(Profile p) {
         return where(p) + Figures.plain(p.hottest()) + " and " + Figures.plain(p.coldest()) + " differ by";
@@ -106,7 +91,7 @@ final class MatRules {
     private static List<Mark> range(Look look) {
         List<Mark> marks = new ArrayList<>();
         for (Standing<Profile> p : profiles(look)) {
-            Optional<Amount> apart = difference(p.entry());
+            Optional<Amount> apart = p.entry().apart();
             Optional<Case> at = of(look, p);
             if (apart.isPresent() && at.isPresent()) {
                 marks.addAll(
@@ -120,7 +105,7 @@ final class MatRules {
     private static List<Mark> classed(Look look) {
         List<Mark> marks = new ArrayList<>();
         for (Standing<Profile> p : profiles(look)) {
-            Optional<Amount> apart = difference(p.entry());
+            Optional<Amount> apart = p.entry().apart();
             boolean own = of(look, p).filter(c -> !ranges(c).noLimit()).isPresent();
             if (apart.isPresent() && !own) {
                 Word word = Word.of(apart.get());
@@ -166,7 +151,8 @@ final class MatRules {
         List<Mark> marks = new ArrayList<>();
         for (Standing<Profile> p : profiles(look)) {
             Optional<Amount> target = look.job(p).flatMap(j -> target(j, p.entry()));
-            Optional<Amount> below = target.flatMap(t -> difference(t, p.entry().coldest()));
+            Optional<Amount> below =
+                    target.flatMap(t -> Amount.apart(t, p.entry().coldest()));
             Optional<Case> at = of(look, p);
             if (below.isPresent() && at.isPresent()) {
                 marks.addAll(Look.judged(
@@ -189,7 +175,8 @@ final class MatRules {
     private static List<Mark> upsideDown(Look look) {
         List<Mark> marks = new ArrayList<>();
         for (Standing<Profile> p : profiles(look)) {
-            difference(p.entry())
+            p.entry()
+                    .apart()
                     .filter(d -> d.value().signum() < 0)
                     .ifPresent(d -> marks.add(new Mark(
                             p.ref(),
@@ -224,7 +211,7 @@ final class MatRules {
     private static List<Mark> action(Look look) {
         List<Mark> marks = new ArrayList<>();
         for (Standing<Profile> p : profiles(look)) {
-            Optional<Amount> apart = difference(p.entry()).filter(d -> Word.of(d) == Word.SEVERE);
+            Optional<Amount> apart = p.entry().apart().filter(d -> Word.of(d) == Word.SEVERE);
             if (apart.isPresent() && p.entry().action() == null) {
                 Bound severe = Look.usual(Quantity.PROFILE_SEVERE).all().get(0);
                 marks.add(new Mark(

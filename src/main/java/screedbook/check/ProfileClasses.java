@@ -20,7 +20,7 @@ public final class ProfileClasses {
     public static Totals added(Totals totals, Day day) {
         List<Figure> figures = new ArrayList<>();
         List<Standing<Profile>> read = day.standing(Profile.class).stream()
-                .filter(p -> MatRules.difference(p.entry()).isPresent())
+                .filter(p -> p.entry().apart().isPresent())
                 .toList();
         if (!read.isEmpty()) {
             for (MatRules.Word word : MatRules.Word.values()) {
@@ -32,7 +32,7 @@ public final class ProfileClasses {
 
     private static Figure figure(MatRules.Word word, List<Standing<Profile>> read) {
         List<Standing<Profile>> of = read.stream()
-                .filter(p -> MatRules.Word.of(MatRules.difference(p.entry()).orElseThrow()) == word)
+                .filter(p -> MatRules.Word.of(p.entry().apart().orElseThrow()) == word)
                 .toList();
         Working working = new Working(
                 "count of hottest less coldest: moderate above "

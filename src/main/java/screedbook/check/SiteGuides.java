@@ -135,7 +135,7 @@ final class SiteGuides {
         }
         Bounds own =
                 MatRules.ranges(at.get().bounds(Quantity.MAT_RANGE), at.get().bounds(Quantity.UNCOMPACTED_RANGE));
-        Optional<Amount> apart = MatRules.difference(p);
+        Optional<Amount> apart = p.apart();
         if (!own.noLimit()) {
             return said(
                     apart.map(d -> Figures.plain(d) + " apart, " + own.text()).orElseGet(() -> downTo(own, p)),
@@ -164,7 +164,7 @@ final class SiteGuides {
         if (p.hottest() == null) {
             return "within " + Figures.plain(most.get()) + " of the hottest";
         }
-        Unit scale = p.hottest().unit() == Unit.DEG_C ? Unit.DIFF_C : Unit.DIFF_F;
+        Unit scale = p.hottest().unit().difference();
         Amount by = Figures.told(most.get(), scale, 1);
         return "at least " + Figures.plain(Figures.moved(p.hottest(), negative(by)));
     }
@@ -182,7 +182,8 @@ final class SiteGuides {
     }
 
     private static Guide action(Keying k) {
-        boolean severe = MatRules.difference((Profile) k.entry())
+        boolean severe = ((Profile) k.entry())
+                .apart()
                 .filter(d -> MatRules.Word.of(d) == MatRules.Word.SEVERE)
                 .isPresent();
         Bounds bounds = Look.usual(Quantity.PROFILE_SEVERE);

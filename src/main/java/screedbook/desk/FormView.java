@@ -274,7 +274,10 @@ final class FormView {
 
     /** A word of a fixed list as people write it; it is taken either way. */
     private static String spoken(String word) {
-        return word.replace('-', ' ').replace("gmb", "Gmb").replace("gmm", "Gmm").replace("sunday", "Sunday");
+        return word.replace('-', ' ')
+                .replace("gmb", "Gmb")
+                .replace("gmm", "Gmm")
+                .replace("sunday", "Sunday");
     }
 
     private static String guided(Model model, Form form, Input input) {

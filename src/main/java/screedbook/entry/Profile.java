@@ -1,5 +1,6 @@
 package screedbook.entry;
 
+import java.util.Optional;
 import screedbook.unit.Amount;
 import screedbook.unit.Measure;
 
@@ -54,6 +55,11 @@ public record Profile(
         @Blank(value = "instrument", pick = Blank.Pick.INSTRUMENT, carry = true, width = 12)
         String instrument)
         implements Entry {
+    /** Hottest less coldest; empty where one was not read, or they were read in two units. */
+    public Optional<Amount> apart() {
+        return Amount.apart(hottest, coldest);
+    }
+
     /** How the length was scanned. */
     public enum Method implements Word {
         CONTINUOUS,

@@ -142,8 +142,8 @@ final class Decisions {
 
     private void groups(List<Finding> findings) {
         Map<String, List<Finding>> rules = new LinkedHashMap<>();
-        findings.forEach(f -> rules.computeIfAbsent(matter(f), r -> new ArrayList<>())
-                .add(f));
+        findings.forEach(
+                f -> rules.computeIfAbsent(matter(f), r -> new ArrayList<>()).add(f));
         rules.values().forEach(list -> {
             boolean heavy = ORDER.get(list.get(0).sort()) < 2;
             if (list.size() <= (heavy ? SINGLY : 1)) {

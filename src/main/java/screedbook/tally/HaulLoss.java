@@ -46,12 +46,8 @@ public record HaulLoss(String plant, StraightLine line, Unit degree) {
         BigDecimal minutes = BigDecimal.valueOf(
                         Duration.between(loaded, discharged).toSeconds())
                 .divide(BigDecimal.valueOf(60), MathContext.DECIMAL64);
-        Amount loss = new Amount(plant.value().subtract(paver.value()), difference(temperature));
+        Amount loss = new Amount(plant.value().subtract(paver.value()), temperature.difference());
         return Optional.of(new Way(load, minutes, loss));
-    }
-
-    static Unit difference(Unit temperature) {
-        return temperature == Unit.DEG_F ? Unit.DIFF_F : Unit.DIFF_C;
     }
 
     /** The sums of each plant's loads, by its name. */
@@ -92,7 +88,7 @@ public record HaulLoss(String plant, StraightLine line, Unit degree) {
     private static List<HaulLoss> of(Map<String, StraightLine> lines, Unit temperature) {
         return lines.entrySet().stream()
                 .filter(each -> each.getValue().n() >= FEWEST)
-                .map(each -> new HaulLoss(each.getKey(), each.getValue(), difference(temperature)))
+                .map(each -> new HaulLoss(each.getKey(), each.getValue(), temperature.difference()))
                 .toList();
     }
 

@@ -48,7 +48,7 @@ final class HaulSection {
         if (line.n() < HaulLoss.FEWEST) {
             return;
         }
-        HaulLoss loss = new HaulLoss(plant, line, HaulLoss.difference(temperature));
+        HaulLoss loss = new HaulLoss(plant, line, temperature.difference());
         List<String> put = new ArrayList<>();
         List<Ref> entries = new ArrayList<>();
         ways(plant, put, entries);

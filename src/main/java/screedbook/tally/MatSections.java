@@ -26,26 +26,15 @@ final class MatSections {
         this.job = job;
     }
 
-    /** Hottest less coldest; empty where one was not read, or they were read in two units. */
-    static Optional<Amount> difference(Profile p) {
-        if (p.hottest() == null
-                || p.coldest() == null
-                || p.hottest().unit() != p.coldest().unit()) {
-            return Optional.empty();
-        }
-        Unit unit = p.hottest().unit() == Unit.DEG_C ? Unit.DIFF_C : Unit.DIFF_F;
-        return Optional.of(new Amount(p.hottest().value().subtract(p.coldest().value()), unit));
-    }
-
     /** How many thermal profiles, and the least, mean and greatest difference in them. */
     Section profiles() {
         Figures figures = new Figures();
         List<Standing<Profile>> read = day.standing(Profile.class).stream()
-                .filter(p -> difference(p.entry()).isPresent())
+                .filter(p -> p.entry().apart().isPresent())
                 .toList();
         if (!read.isEmpty()) {
             List<Amount> apart =
-                    read.stream().map(p -> difference(p.entry()).orElseThrow()).toList();
+                    read.stream().map(p -> p.entry().apart().orElseThrow()).toList();
             Working working = Figures.working(
                     "hottest less coldest of each",
                     read.stream().map(p -> p.ref() + " " + Told.line(p.entry())).toList(),

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Objects;
+import java.util.Optional;
 
 /** A figure with its unit, kept with the digits it was written with: 2.50 in stays 2.50 in. */
 public record Amount(BigDecimal value, Unit unit) implements Comparable<Amount> {
@@ -43,6 +44,13 @@ public record Amount(BigDecimal value, Unit unit) implements Comparable<Amount> 
     /** This amount less another of the same unit. */
     public Amount minus(Amount other) {
         return new Amount(value.subtract(other.to(unit).value()), unit);
+    }
+
+    /** One amount less another, as a difference; empty where one is not there, or they are in two units. */
+    public static Optional<Amount> apart(Amount high, Amount low) {
+        return high == null || low == null || high.unit != low.unit
+                ? Optional.empty()
+                : Optional.of(new Amount(high.value.subtract(low.value), high.unit.difference()));
     }
 
     /** Rounded half up to so many decimals, for showing; comparisons with limits round as their clause says. */

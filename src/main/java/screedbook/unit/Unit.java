@@ -119,6 +119,11 @@ public enum Unit {
         return dimension;
     }
 
+    /** In what two amounts of this unit differ: degrees of difference for temperatures, else the unit itself. */
+    public Unit difference() {
+        return this == DEG_F ? DIFF_F : this == DEG_C ? DIFF_C : this;
+    }
+
     BigDecimal over() {
         return over;
     }

@@ -282,8 +282,8 @@ class HandsTest {
         assertThat(own).doesNotExist();
         assertThat(((Msg.Opened) looked.get(0)).writable()).isTrue();
 
-        List<Msg> wrote = toldIn(
-                "office", "2026-11-25T09:00:00-07:00", new Effect.Open(SHIFT, "CD", true), write(note("late")));
+        List<Msg> wrote =
+                toldIn("office", "2026-11-25T09:00:00-07:00", new Effect.Open(SHIFT, "CD", true), write(note("late")));
         assertThat(wrote.get(1)).isInstanceOf(Msg.Wrote.class);
         assertThat(Files.readAllLines(own))
                 .hasSize(2)
