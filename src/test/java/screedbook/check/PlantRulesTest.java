@@ -155,7 +155,9 @@ class PlantRulesTest {
     @Test
     void noSentenceAboutThePlantAccuses() {
         String all = causes(three("fate=rejected").at("23:00", TOTAL + "loads=4 tons_ston=42.46"));
-        assertThat(all).doesNotContainPattern("(?i)fraud|cheat|false|fake|suspicio|violat|fail");
+        assertThat(all)
+                .contains("may be behind it")
+                .doesNotContainPattern("(?i)fraud|cheat|false|fake|suspicio|violat|fail");
     }
 
     @Test
