@@ -18,7 +18,7 @@ class WordsTest {
     /** The words of which one stands in the same coloured stretch, or at the head of the text that it goes on with. */
     private static final Map<Style, Pattern> WORDS = new EnumMap<>(Map.of(
             Style.MARK, Pattern.compile("OUT|\\d+ outside"),
-            Style.LOOK_AGAIN, Pattern.compile("look again|missing|adds up\\?|does not add up|Ctrl-O takes"),
+            Style.LOOK_AGAIN, Pattern.compile("look again|missing|adds up\\?|do(es)? not add up|Ctrl-O takes"),
             Style.STRUCK, Pattern.compile("struck"),
             Style.DUE, Pattern.compile("NOW|half typed|writing|stopped"),
             Style.CHOSEN, Pattern.compile("^>")));
