@@ -239,11 +239,15 @@ final class ListView {
     private static List<Row> help(Model model, Place place, Frame frame) {
         List<Row> rows = new ArrayList<>();
         under(model).ifPresent(form -> reminder(model, form, frame, rows));
+        int heading = rows.size();
         rows.add(Row.head("keys on " + place.title()));
         for (KeyTable.Row key : KeyTable.at(place)) {
             List<String> does = Frame.wrapped(key.does(), frame.width() - 16);
             rows.add(Row.text("  " + pad(key.key(), 12) + does.get(0)));
             does.subList(1, does.size()).forEach(rest -> rows.add(Row.text(" ".repeat(14) + rest)));
+        }
+        if (rows.size() > frame.rows()) {
+            rows.set(heading, Row.head("keys on " + place.title() + ", Up Down for more"));
         }
         return rows;
     }

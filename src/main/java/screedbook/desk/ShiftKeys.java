@@ -93,9 +93,17 @@ final class ShiftKeys {
         return step;
     }
 
+    /** A review goes behind the close of a book; what another book closed is reviewed in that one. */
+    private static String notYet(Shift shift) {
+        return shift.day().closed() && !shift.page().seals().isEmpty()
+                ? "closed in the book " + shift.page().seals().get(0).book()
+                        + "; started with --book and that name the program takes its review"
+                : "a review is written when the shift is closed";
+    }
+
     static Step review(Model model) {
         if (!model.shift().closed()) {
-            return Step.of(model.say("a review is written when the shift is closed"));
+            return Step.of(model.say(notYet(model.shift())));
         }
         String seal = model.shift().page().seals().isEmpty()
                 ? ""

@@ -108,6 +108,31 @@ class PaperNamesTest {
         assertThat(found).contains("190 °F").doesNotContain("~");
     }
 
+    @Test
+    void aReviewOfWhatAnotherBookClosedSaysWithWhichBookItIsWritten() {
+        DeskRig rig = SampleFormsTest.loaded();
+        assertThat(rig.keys("c<enter>CD<enter>3<enter><C-s>").last().kind()).isEqualTo(Kind.CLOSING);
+        Msg.Page page = rig.page();
+        Msg.Page elsewhere = new Msg.Page(
+                page.shift(),
+                "office",
+                page.day(),
+                page.ground(),
+                page.before(),
+                List.of(new screedbook.entry.Seal("paver", "1b54".repeat(16), 9)),
+                List.of());
+        rig.send(new Msg.Opened(elsewhere, List.of(), true, ""));
+        assertThat(rig.keys("r").screen(80, 24))
+                .contains("closed in the book paver; started with --book and that name the program");
+    }
+
+    @Test
+    void aListOfKeysThatIsLongerThanTheScreenSaysHowToMoveIt() {
+        DeskRig rig = SampleFormsTest.loaded().keys("?");
+        assertThat(rig.screen(80, 24)).contains("keys on the shift, Up Down for more");
+        assertThat(rig.screen(132, 60)).doesNotContain("for more");
+    }
+
     private static String instrument(DeskRig rig, String key) {
         rig.keys(key);
         String text = ((Screen.Keying) rig.model().top()).form().text("instrument");
