@@ -55,7 +55,7 @@ public final class DeskMain {
                     + "; screedbook new DIR makes one for a job, screedbook --demo shows one");
             return 3;
         }
-        Clock clock = Clock.systemDefaultZone();
+        Clock clock = new MachineClock();
         Hands hands = new Hands(folder, words.book(), program, clock);
         Optional<Effect.Open> open =
                 words.demo() ? Optional.of(Demo.begin(folder, words.book(), program, clock)) : Optional.empty();

@@ -88,7 +88,7 @@ final class Hands {
         this.bookName = bookName;
         this.program = program;
         this.clock = clock;
-        this.shelf = Shelf.at(folder);
+        thread.execute(() -> shelf = Shelf.at(folder));
     }
 
     /** Begins to read the folder while the terminal is still being opened; the first screen then need not wait. */
