@@ -10,6 +10,7 @@ import java.util.Set;
 import screedbook.entry.Person;
 import screedbook.entry.ShiftId;
 import screedbook.job.Job;
+import screedbook.job.Planning;
 
 /**
  * What the first screen shows of a job's folder, looked at quickly while the whole is still to be read: nothing is checked.
@@ -34,37 +35,37 @@ public record FirstLook(Job job, Map<ShiftId, Glance> shifts) {
     }
 
     private static Job job(String name, String zone, String sheet, Map<String, Object> values) {
+        Job.Place place =
+                values.get("place") instanceof Map<?, ?> map ? new Job.Place(text(map, "name"), null, null) : null;
+        List<Person> people = values.get("people") instanceof List<?> list ? people(list) : List.of();
         return new Job(
-                        null,
-                        name,
-                        text(values, "contract"),
-                        null,
-                        null,
-                        values.get("place") instanceof Map<?, ?> place
-                                ? new Job.Place(text(place, "name"), null, null)
-                                : null,
-                        ZoneId.of(zone),
-                        null,
-                        null,
-                        null,
-                        null,
-                        null,
-                        null,
-                        null,
-                        null,
-                        null,
-                        null,
-                        null,
-                        null,
-                        null,
-                        null,
-                        null,
-                        null,
-                        sheet,
-                        values.get("people") instanceof List<?> people ? people(people) : null,
-                        null,
-                        null)
-                .settled();
+                null,
+                name,
+                text(values, "contract"),
+                null,
+                null,
+                place,
+                ZoneId.of(zone),
+                null,
+                null,
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                null,
+                null,
+                null,
+                null,
+                sheet,
+                people,
+                List.of(),
+                Planning.NONE);
     }
 
     private static String text(Map<?, ?> values, String key) {

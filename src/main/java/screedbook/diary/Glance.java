@@ -18,6 +18,8 @@ import screedbook.entry.Written;
 
 /** A shift as the list of shifts shows it; only the lines that open and close a book are read, and nothing is checked. */
 public final class Glance {
+    private static final byte[] NUMBER = "{\"n\":".getBytes(UTF_8);
+    private static final byte[] KIND = ",\"kind\":".getBytes(UTF_8);
     private static final byte[] OPENING = "\"opening\"".getBytes(UTF_8);
     private static final byte[] CLOSING = "\"closing\"".getBytes(UTF_8);
 
@@ -78,8 +80,8 @@ public final class Glance {
             while (end < file.length && file[end] != '\n') {
                 end++;
             }
-            byte[] line = Arrays.copyOfRange(file, start, end);
-            if (holds(line, OPENING) || holds(line, CLOSING)) {
+            if (mayMark(file, start, end)) {
+                byte[] line = Arrays.copyOfRange(file, start, end);
                 (headsOnly ? head(line) : whole(LineText.read(book, row, line))).ifPresent(this::take);
             }
             lines++;
@@ -120,13 +122,31 @@ public final class Glance {
         }
     }
 
-    private static boolean holds(byte[] line, byte[] word) {
-        int last = line.length - word.length;
-        for (int at = 0; at <= last; at++) {
-            if (line[at] == word[0] && Arrays.equals(line, at, at + word.length, word, 0, word.length)) {
+    /** A line as the program writes it tells its kind behind its number; any other is looked through. */
+    private static boolean mayMark(byte[] file, int start, int end) {
+        if (!at(file, start, end, NUMBER)) {
+            return holds(file, start, end, OPENING) || holds(file, start, end, CLOSING);
+        }
+        int kind = start + NUMBER.length;
+        while (kind < end && file[kind] >= '0' && file[kind] <= '9') {
+            kind++;
+        }
+        int word = kind + KIND.length;
+        return at(file, kind, end, KIND)
+                ? at(file, word, end, OPENING) || at(file, word, end, CLOSING)
+                : holds(file, start, end, OPENING) || holds(file, start, end, CLOSING);
+    }
+
+    private static boolean holds(byte[] file, int start, int end, byte[] word) {
+        for (int at = start; at < end; at++) {
+            if (file[at] == word[0] && at(file, at, end, word)) {
                 return true;
             }
         }
         return false;
+    }
+
+    private static boolean at(byte[] file, int at, int end, byte[] word) {
+        return at + word.length <= end && Arrays.equals(file, at, at + word.length, word, 0, word.length);
     }
 }
