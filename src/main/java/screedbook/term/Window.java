@@ -8,6 +8,8 @@ import com.googlecode.lanterna.terminal.swing.SwingTerminalFrame;
 import com.googlecode.lanterna.terminal.swing.TerminalEmulatorAutoCloseTrigger;
 import com.googlecode.lanterna.terminal.swing.TerminalEmulatorColorConfiguration;
 import com.googlecode.lanterna.terminal.swing.TerminalEmulatorDeviceConfiguration;
+import com.googlecode.lanterna.terminal.swing.TerminalEmulatorPalette;
+import java.awt.Color;
 import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.GraphicsEnvironment;
@@ -64,7 +66,7 @@ final class Window implements AutoCloseable {
                 CELLS,
                 TerminalEmulatorDeviceConfiguration.getDefault(),
                 SwingTerminalFontConfiguration.newInstance(fitting(room)),
-                TerminalEmulatorColorConfiguration.getDefault(),
+                TerminalEmulatorColorConfiguration.newInstance(palette()),
                 TerminalEmulatorAutoCloseTrigger.CloseOnExitPrivateMode);
         frame.setDefaultCloseOperation(WindowConstants.DISPOSE_ON_CLOSE);
         frame.pack();
@@ -73,6 +75,36 @@ final class Window implements AutoCloseable {
         // Keys go to the terminal in the frame, not to the frame.
         frame.getContentPane().getComponent(0).requestFocusInWindow();
         return frame;
+    }
+
+    /**
+     * The sixteen colours as the looks mean them. Bold is shown as bright there: bright black and bright blue stay as dark
+     * as plain ones, since they stand on white.
+     */
+    private static TerminalEmulatorPalette palette() {
+        Color black = Color.BLACK;
+        Color blue = new Color(0, 0, 170);
+        Color grey = new Color(170, 170, 170);
+        return new TerminalEmulatorPalette(
+                grey,
+                Color.WHITE,
+                black,
+                black,
+                black,
+                new Color(170, 0, 0),
+                new Color(255, 85, 85),
+                new Color(0, 170, 0),
+                new Color(85, 255, 85),
+                new Color(170, 85, 0),
+                new Color(255, 255, 85),
+                blue,
+                blue,
+                new Color(170, 0, 170),
+                new Color(255, 85, 255),
+                new Color(0, 170, 170),
+                new Color(85, 255, 255),
+                grey,
+                Color.WHITE);
     }
 
     /** The largest size of the font at which the cells fit the screen, with some room for the window's frame. */
