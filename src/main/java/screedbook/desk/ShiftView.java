@@ -194,6 +194,9 @@ final class ShiftView {
         if (shift.closed()) {
             return List.of(new Side("closed: late lines", Style.ALERT), new Side("go behind the close", Style.PLAIN));
         }
+        if (shift.day().closed()) {
+            return List.of(new Side("closed", Style.STRONG), new Side("y: checks as made", Style.PLAIN));
+        }
         List<Due> dues =
                 shift.totals().dues().stream().sorted(Due.MOST_URGENT_FIRST).toList();
         List<Side> lines = new ArrayList<>(List.of(new Side("due", Style.PLAIN)));
