@@ -268,10 +268,7 @@ final class DensityRules {
         if (profile.from() == null || profile.to() == null || !Objects.equals(pull, profile.pull())) {
             return false;
         }
-        BigDecimal at = road.along(d.place());
-        BigDecimal one = road.along(profile.from());
-        BigDecimal other = road.along(profile.to());
-        return at.compareTo(one.min(other)) >= 0 && at.compareTo(one.max(other)) <= 0;
+        return road.between(road.along(d.place()), profile.from(), profile.to());
     }
 
     private static List<Mark> tests(Look look) {

@@ -39,11 +39,16 @@ import screedbook.unit.Unit;
  * @param at to the minute
  */
 public record Nearing(String what, Amount limit, OffsetDateTime at, Working working) {
+    /** Readings that make a line, the newest of so many hours; common practice, no source. */
     private static final int FEWEST = 3;
+
     private static final int MOST = 6;
-    private static final Duration AHEAD = Duration.ofHours(12);
     private static final Duration BACK = Duration.ofHours(6);
+    /** So far ahead something is foretold. */
+    private static final Duration AHEAD = Duration.ofHours(12);
+    /** What of the readings' spread the line has to tell (r squared); common practice, no source. */
     private static final BigDecimal TOLD = new BigDecimal("0.5");
+
     private static final BigDecimal SECONDS = BigDecimal.valueOf(3600);
 
     /** One reading with its time. */

@@ -97,9 +97,7 @@ final class RoadRules {
     }
 
     static Stretch stretch(Road road, Station from, Station to, Ref by) {
-        BigDecimal a = road.along(from);
-        BigDecimal b = road.along(to);
-        return new Stretch(a.min(b), a.max(b), List.of(by));
+        return Stretch.between(road.along(from), road.along(to), List.of(by));
     }
 
     static String run(Stretch on, Road road) {
@@ -230,9 +228,7 @@ final class RoadRules {
         }
         PavedBefore last = earlier.get(earlier.size() - 1);
         Road road = Road.of(job);
-        BigDecimal a = road.along(last.end());
-        BigDecimal b = road.along(run.begin());
-        Cover open = Cover.of(List.of(new Stretch(a.min(b), a.max(b), List.of())))
+        Cover open = Cover.of(List.of(Stretch.between(road.along(last.end()), road.along(run.begin()), List.of())))
                 .minus(lane.before())
                 .minus(lane.paved());
         Amount length = new Amount(open.length(), along(job));

@@ -73,6 +73,13 @@ public final class Road {
                 : Optional.empty();
     }
 
+    /** Whether a distance along the road lies between two stations, whichever is higher; the ends are in it. */
+    public boolean between(BigDecimal at, Station from, Station to) {
+        BigDecimal one = along(from);
+        BigDecimal other = along(to);
+        return at.compareTo(one.min(other)) >= 0 && at.compareTo(one.max(other)) <= 0;
+    }
+
     /**
      * How far a station lies along the road from the zero of the figures at the start of the line, equations counted.
      * Figures that stand for two places are read as back unless {@code ah} is behind them; figures that an equation

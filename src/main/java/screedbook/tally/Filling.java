@@ -307,11 +307,6 @@ public final class Filling {
     }
 
     private boolean covers(Share share, BigDecimal at) {
-        if (share.from() == null || share.to() == null) {
-            return false;
-        }
-        BigDecimal one = road.along(share.from());
-        BigDecimal other = road.along(share.to());
-        return at.compareTo(one.min(other)) >= 0 && at.compareTo(one.max(other)) <= 0;
+        return share.from() != null && share.to() != null && road.between(at, share.from(), share.to());
     }
 }

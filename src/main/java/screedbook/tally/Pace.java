@@ -93,10 +93,7 @@ public record Pace(Optional<Finish> shift, Optional<Finish> pull, List<LastLoad>
     }
 
     private static boolean on(Road road, Planning.Stretch s, Run run) {
-        BigDecimal at = road.along(run.end());
-        BigDecimal one = road.along(s.from());
-        BigDecimal other = road.along(s.to());
-        return at.compareTo(one.min(other)) >= 0 && at.compareTo(one.max(other)) <= 0;
+        return road.between(road.along(run.end()), s.from(), s.to());
     }
 
     /** The end of the stretch that lies ahead as the pull is paved. */

@@ -19,7 +19,7 @@ public record Stretch(BigDecimal low, BigDecimal high, List<Ref> by) {
     }
 
     /** Between two distances, whichever is lower. */
-    static Stretch between(BigDecimal a, BigDecimal b, List<Ref> by) {
+    public static Stretch between(BigDecimal a, BigDecimal b, List<Ref> by) {
         return new Stretch(a.min(b), a.max(b), by);
     }
 
