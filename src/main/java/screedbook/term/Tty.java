@@ -19,12 +19,18 @@ import screedbook.desk.Key;
 /** The terminal the program was started in: every key reaches the desk, every drawing leaves in one write, and it is given back as found. */
 class Tty extends UnixTerminal {
     private static final String DEVICE = "/dev/tty";
+    private static final List<String> KEYS_ARE_KEYS =
+            List.of("-icanon", "-echo", "-ixon", "-isig", "-iexten", "min", "1", "time", "0");
+    /** Tells the settings and the size there are, and only then takes the terminal. */
+    private static final String TAKE = "found=$(/bin/stty -g) && size=$(/bin/stty size) && /bin/stty "
+            + String.join(" ", KEYS_ARE_KEYS) + " && echo \"$found $size\"";
     /** Cursor keys and keypad as usual, pastes marked, screen empty. */
     private static final String MODES = "\033[?1l\033>\033[?2004h\033[2J";
 
     private final Outlet out;
     private final Keys keys = new Keys();
     private volatile TerminalSize measured;
+    private boolean taken;
 
     /** The terminal that governs this process. Throws {@link IOException} where there is none. */
     static Tty open() throws IOException {
@@ -103,7 +109,7 @@ class Tty extends UnixTerminal {
 
     /** Takes the screen and the settings again; all must be painted anew. */
     void comeBack() throws IOException {
-        canonicalMode(false);
+        keysAreKeys();
         raw("\033[?1049h" + MODES);
         flush();
         sizeMayHaveChanged();
@@ -134,12 +140,35 @@ class Tty extends UnixTerminal {
         }
     }
 
+    /**
+     * Asked once, while the terminal is being made, for the settings to be given back: one call tells them and the size, and
+     * takes the terminal. Where it cannot, it is asked and taken step by step.
+     */
+    @Override
+    protected String runSTTYCommand(String... words) throws IOException {
+        if (taken || !List.of(words).equals(List.of("-g"))) {
+            return super.runSTTYCommand(words);
+        }
+        String[] told = exec("/bin/sh", "-c", TAKE).trim().split(" ");
+        if (told.length != 3) {
+            return super.runSTTYCommand(words);
+        }
+        // Neither field has a value of its own that would be put here after this.
+        taken = true;
+        measured = size(told[1] + " " + told[2]);
+        return told[0];
+    }
+
     /** One call sets everything: every key is a key (no signals, no flow control, no waiting for a line); Return still arrives as a line feed. */
     @Override
     protected void canonicalMode(boolean on) throws IOException {
-        if (!on) {
-            runSTTYCommand("-icanon", "-echo", "-ixon", "-isig", "-iexten", "min", "1", "time", "0");
+        if (!on && !taken) {
+            keysAreKeys();
         }
+    }
+
+    private void keysAreKeys() throws IOException {
+        runSTTYCommand(KEYS_ARE_KEYS.toArray(new String[0]));
     }
 
     @Override
