@@ -50,7 +50,8 @@ class PermissionsTest {
         JobFolder.make(job);
         made.accept("RK", Shifts.NOON, null);
         Shifts.whole(job, Shifts.THIRD, "paver", 2);
-        Shifts.saved(Shifts.open(job, Shifts.FOURTH, "paver"), Shifts.opening());
+        Book open = Shifts.open(job, Shifts.FOURTH, "paver");
+        Shifts.saved(open, Shifts.opening());
         made.saveDrafts(
                 Shifts.FOURTH, "paver", List.of(new Draft(Kind.TICKET, Source.LIVE, null, Map.of("net", "21"), "net")));
         made.keepTyped("stamp", Map.of("name", "half"));
@@ -63,6 +64,7 @@ class PermissionsTest {
         Carry.run(made, job.resolve("stick"), false, Shifts.NOON);
 
         Map<String, String> modes = modes();
+        open.close();
 
         assertThat(modes).hasSizeGreaterThan(25).containsKeys("job.json.draft", "diary/2026-06-04-day.paver.draft");
         modes.forEach((name, mode) -> {
@@ -87,7 +89,8 @@ class PermissionsTest {
 
     @Test
     void aFolderThatCannotBeWrittenIsSaidAndReadAllTheSame() throws Exception {
-        Shifts.saved(Shifts.open(job, Shifts.THIRD, "paver"), Shifts.opening(), Shifts.ticket(1));
+        Book open = Shifts.open(job, Shifts.THIRD, "paver");
+        Shifts.saved(open, Shifts.opening(), Shifts.ticket(1));
         Map<String, String> before = modes();
         Files.setPosixFilePermissions(job.resolve("diary"), PosixFilePermissions.fromString("r-xr-x---"));
         for (String file : List.of("jsonl", "lock")) {
@@ -102,6 +105,7 @@ class PermissionsTest {
         }
         Files.setPosixFilePermissions(job.resolve("diary"), PosixFilePermissions.fromString("rwxr-x---"));
         assertThat(modes().keySet()).isEqualTo(before.keySet());
+        open.close();
     }
 
     @Test
