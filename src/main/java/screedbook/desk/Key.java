@@ -45,6 +45,22 @@ public record Key(Code code, String text, boolean ctrl, boolean alt, boolean shi
         }
     }
 
+    /** Written out, for the first comparison that a record makes by itself takes as long as drawing a screen. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Key key
+                && code == key.code
+                && text.equals(key.text)
+                && ctrl == key.ctrl
+                && alt == key.alt
+                && shift == key.shift;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(code, text, ctrl, alt, shift);
+    }
+
     /** A plain character, nothing held down. {@code text} is one code point, else {@link IllegalArgumentException}. */
     public static Key of(String text) {
         return new Key(Code.CHAR, text, false, false, false);
