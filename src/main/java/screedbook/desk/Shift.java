@@ -58,6 +58,7 @@ public record Shift(
      * @param open findings without an answer, by sort; sorts without any are left out
      * @param uncounted lines that could not be counted
      * @param closed whether this laptop's book is closed
+     * @param over whether every book of the shift is closed
      * @param stopped the stop of the paver that lasts, if one does
      */
     record Seen(
@@ -65,6 +66,7 @@ public record Shift(
             Map<Sort, Integer> open,
             int uncounted,
             boolean closed,
+            boolean over,
             Optional<Stoppage> stopped) {
         private static Seen of(Msg.Page page, List<Finding> findings) {
             Map<Ref, Standing<?>> entries = new HashMap<>();
@@ -76,7 +78,12 @@ public record Shift(
             Map<Sort, Integer> open = new EnumMap<>(Sort.class);
             findings.stream().filter(f -> !f.answered()).forEach(f -> open.merge(f.sort(), 1, Integer::sum));
             return new Seen(
-                    entries, open, page.day().uncounted().size(), closed, Stoppage.lasting(Stoppage.of(page.day())));
+                    entries,
+                    open,
+                    page.day().uncounted().size(),
+                    closed,
+                    page.day().closed(),
+                    Stoppage.lasting(Stoppage.of(page.day())));
         }
     }
 
@@ -184,6 +191,11 @@ public record Shift(
     /** Whether this laptop's book is closed. */
     boolean closed() {
         return seen.closed();
+    }
+
+    /** Whether every book of the shift is closed. */
+    boolean over() {
+        return seen.over();
     }
 
     /** An entry as it stands, by its number. */

@@ -194,7 +194,7 @@ final class ShiftView {
         if (shift.closed()) {
             return List.of(new Side("closed: late lines", Style.ALERT), new Side("go behind the close", Style.PLAIN));
         }
-        if (shift.day().closed()) {
+        if (shift.over()) {
             return List.of(new Side("closed", Style.STRONG), new Side("y: checks as made", Style.PLAIN));
         }
         List<Due> dues =
