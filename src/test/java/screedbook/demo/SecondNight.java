@@ -15,12 +15,10 @@ import java.util.List;
 import screedbook.diary.ListFile;
 import screedbook.diary.PlantLists;
 import screedbook.entry.Aside;
-import screedbook.entry.Draw;
 import screedbook.entry.Entry;
 import screedbook.entry.Kind;
 import screedbook.entry.ListColumns;
 import screedbook.entry.Moment;
-import screedbook.entry.Ref;
 import screedbook.entry.Surface.Light;
 import screedbook.entry.Tack;
 import screedbook.entry.Weather.Compass;
@@ -35,12 +33,14 @@ final class SecondNight {
     private final Scene scene;
     private final Pen pen;
     private final double start;
+    private final LookedAt looks;
     private Paving paving;
 
     SecondNight(Scene scene, double start) {
         this.scene = scene;
         this.pen = scene.pen("paver", "DL");
         this.start = start;
+        this.looks = new LookedAt(scene, pen, start);
     }
 
     void write() throws IOException {
@@ -49,7 +49,8 @@ final class SecondNight {
         begin();
         results();
         paving = paving();
-        pen.reached(this::sampled);
+        looks.laid(paving);
+        pen.reached((draw, told) -> looks.sampled(draw, told, "DL", 7, n -> 66450 + n));
         looks();
         end();
         pen.write();
@@ -101,7 +102,7 @@ final class SecondNight {
     }
 
     private void result(String clock, String sample, String what, String found, String mix, String closes) {
-        put(
+        looks.put(
                 clock,
                 Kind.RESULT,
                 "sample",
@@ -145,73 +146,18 @@ final class SecondNight {
         return laid;
     }
 
-    private void sampled(Draw draw, Ref told) {
-        Draw.Reached at = draw.reached();
-        String number = "TF-" + draw.lot() + "-" + at.sublot();
-        OffsetDateTime when = pen.last().plusMinutes(7);
-        Entry sample = Keyed.of(
-                Kind.SAMPLE,
-                "sample",
-                number,
-                "material",
-                "mix",
-                "purpose",
-                "acceptance",
-                "at_random",
-                "yes",
-                "taken_by",
-                "DL",
-                "witness",
-                "PO",
-                "ticket",
-                scene.number(at.of()),
-                "place_sta",
-                at.place() == null ? null : at.place().text(),
-                "pull",
-                at.pull(),
-                "lift",
-                String.valueOf(at.lift()),
-                "mix",
-                "12.5-70A",
-                "lot",
-                String.valueOf(draw.lot()),
-                "sublot",
-                String.valueOf(at.sublot()),
-                "draw",
-                told.toString(),
-                "seal_number",
-                String.valueOf(66450 + at.sublot()),
-                "container",
-                "box, 40 lb");
-        pen.put("sample " + number, when, when.plusSeconds(40), sample, Aside.NONE);
-    }
-
-    private String at(String clock, double behind) {
-        double feet = start;
-        for (Loaded load : paving.loads()) {
-            if (load.to != null && load.trip.discharged().isBefore(pen.at(clock))) {
-                feet = load.to.distance().doubleValue();
-            }
-        }
-        return Mat.station(Math.max(start, Math.round(feet - behind))).text();
-    }
-
-    private void put(String clock, Kind kind, String... pairs) {
-        pen.put(kind.word() + " " + clock, pen.at(clock), pen.lag(), Keyed.of(kind, pairs), Aside.NONE);
-    }
-
     private void looks() {
         pen.put("22:46", surface(79, paving.ahead(pen.at("22:46")), "A", 1, Light.NIGHT, "IR-5"));
         pen.put("00:42", surface(74, paving.ahead(pen.at("00:42")), "A", 1, Light.NIGHT, "IR-5"));
         pen.put("02:34", surface(70, paving.ahead(pen.at("02:34")), "A", 1, Light.NIGHT, "IR-5"));
-        mat("21:44", "288", "behind-screed", 15);
-        mat("22:20", "184", "rolling-ends", 700);
-        mat("23:50", "285", "behind-screed", 15);
-        mat("01:40", "287", "behind-screed", 15);
-        mat("02:12", "181", "rolling-ends", 650);
-        profile("22:26", "289", "277", "4");
-        profile("01:46", "286", "221", "5");
-        put(
+        looks.mat("21:44", "288", "behind-screed", 15);
+        looks.mat("22:20", "184", "rolling-ends", 700);
+        looks.mat("23:50", "285", "behind-screed", 15);
+        looks.mat("01:40", "287", "behind-screed", 15);
+        looks.mat("02:12", "181", "rolling-ends", 650);
+        looks.profile("22:26", 289, 277, "4", "PO", null, null);
+        looks.profile("01:46", 286, 221, "5", null, "load that had waited 50 min", "density taken at the cold place");
+        looks.put(
                 "22:08",
                 Kind.ROLLING,
                 "roller",
@@ -232,7 +178,7 @@ final class SecondNight {
                 "1",
                 "pattern",
                 "control strip of 9 July");
-        put(
+        looks.put(
                 "21:40",
                 Kind.JOINT,
                 "run",
@@ -251,7 +197,7 @@ final class SecondNight {
                 "yes",
                 "higher_in",
                 "0.09");
-        put(
+        looks.put(
                 "21:56",
                 Kind.STRAIGHTEDGE,
                 "gap_in",
@@ -268,129 +214,13 @@ final class SecondNight {
                 "1",
                 "instrument",
                 "SE-10");
-        spread("23:36", 0, 20);
-        spread("02:00", 21, 43);
-        gauge("22:50", "141.8", "142.3", "4");
-        gauge("22:56", "142.6", "142.0", "4");
-        gauge("01:52", "138.2", "138.8", "5");
-        gauge("01:58", "141.5", "141.1", "5");
-        put("03:10", Kind.TRUCK, "truck", "K19", "step", "seen", "location", "at the pit's gate, cover off");
-    }
-
-    private void mat(String clock, String heat, String taken, double behind) {
-        put(
-                clock,
-                Kind.MAT,
-                "mat_degF",
-                heat,
-                "taken",
-                taken,
-                "read_in",
-                "surface",
-                "place_sta",
-                at(clock, behind),
-                "pull",
-                "A",
-                "lift",
-                "1",
-                "instrument",
-                "IR-5");
-    }
-
-    private void profile(String clock, String hottest, String coldest, String sublot) {
-        put(
-                clock,
-                Kind.PROFILE,
-                "from_sta",
-                at(clock, 170),
-                "to_sta",
-                at(clock, 20),
-                "pull",
-                "A",
-                "lift",
-                "1",
-                "lot",
-                "1",
-                "sublot",
-                sublot,
-                "hottest_degF",
-                hottest,
-                "coldest_degF",
-                coldest,
-                "method",
-                "camera",
-                "stopped",
-                "no",
-                "cause",
-                sublot.equals("5") ? "load that had waited 50 min" : null,
-                "action",
-                sublot.equals("5") ? "density taken at the cold place" : null,
-                "witness",
-                sublot.equals("5") ? null : "PO",
-                "image",
-                "TC-" + clock.replace(":", ""),
-                "instrument",
-                "TC-1");
-    }
-
-    private void spread(String clock, int first, int last) {
-        Loaded from = paving.loads().get(first);
-        Loaded to = paving.loads().get(last);
-        put(
-                clock,
-                Kind.YIELD,
-                "from_sta",
-                from.from.text(),
-                "to_sta",
-                to.to.text(),
-                "width_ft",
-                "12.0",
-                "pull",
-                "A",
-                "lift",
-                "1",
-                "paver",
-                "P1",
-                "first_ticket",
-                from.number,
-                "last_ticket",
-                to.number);
-    }
-
-    private void gauge(String clock, String first, String second, String sublot) {
-        put(
-                clock,
-                Kind.GAUGE,
-                "first_reading_lb_ft3",
-                first,
-                "second_reading_lb_ft3",
-                second,
-                "mode",
-                "backscatter",
-                "correlation_lb_ft3",
-                "2.1",
-                "place_sta",
-                at(clock, 900),
-                "from_left_ft",
-                "6.0",
-                "pull",
-                "A",
-                "lift",
-                "1",
-                "mix",
-                "12.5-70A",
-                "lot",
-                "1",
-                "sublot",
-                sublot,
-                "instrument",
-                "NG-1",
-                "operated_by",
-                "DL",
-                "certificate",
-                "DG-121",
-                "secured",
-                "locked case, chained to the locked truck bed");
+        looks.spread("23:36", 0, 20);
+        looks.spread("02:00", 21, 43);
+        looks.gauge("22:50", "141.8", "142.3", "6.0", "4", "DL", "DG-121");
+        looks.gauge("22:56", "142.6", "142.0", "6.0", "4", "DL", "DG-121");
+        looks.gauge("01:52", "138.2", "138.8", "6.0", "5", "DL", "DG-121");
+        looks.gauge("01:58", "141.5", "141.1", "6.0", "5", "DL", "DG-121");
+        looks.put("03:10", Kind.TRUCK, "truck", "K19", "step", "seen", "location", "at the pit's gate, cover off");
     }
 
     private void end() {

@@ -8,11 +8,8 @@ import static screedbook.demo.Seen.weather;
 import java.io.IOException;
 import java.time.OffsetDateTime;
 import screedbook.entry.Aside;
-import screedbook.entry.Draw;
-import screedbook.entry.Entry;
 import screedbook.entry.Kind;
 import screedbook.entry.Moment;
-import screedbook.entry.Ref;
 import screedbook.entry.Surface.Light;
 import screedbook.entry.Tack;
 import screedbook.entry.Weather.Compass;
@@ -27,11 +24,13 @@ final class TanagerNight {
 
     private final Scene scene;
     private final Pen pen;
+    private final LookedAt looks;
     private Paving paving;
 
     TanagerNight(Scene scene) {
         this.scene = scene;
         this.pen = scene.pen("paver", "MV");
+        this.looks = new LookedAt(scene, pen, START);
     }
 
     /** @return feet along the line where the night joint is */
@@ -41,7 +40,8 @@ final class TanagerNight {
         start();
         tack();
         paving = paving();
-        pen.reached(this::sampled);
+        looks.laid(paving);
+        pen.reached((draw, told) -> looks.sampled(draw, told, "MV", 6, n -> 66410 + n));
         looks();
         stop();
         mat();
@@ -149,70 +149,13 @@ final class TanagerNight {
         return laid;
     }
 
-    /** The sample that a random place asks for is taken behind the paver, a few minutes after its load. */
-    private void sampled(Draw draw, Ref told) {
-        Draw.Reached at = draw.reached();
-        String number = "TF-" + draw.lot() + "-" + at.sublot();
-        OffsetDateTime when = pen.last().plusMinutes(6);
-        Entry sample = Keyed.of(
-                Kind.SAMPLE,
-                "sample",
-                number,
-                "material",
-                "mix",
-                "purpose",
-                "acceptance",
-                "at_random",
-                "yes",
-                "taken_by",
-                "MV",
-                "witness",
-                "PO",
-                "ticket",
-                scene.number(at.of()),
-                "place_sta",
-                at.place() == null ? null : at.place().text(),
-                "pull",
-                at.pull(),
-                "lift",
-                String.valueOf(at.lift()),
-                "mix",
-                "12.5-70A",
-                "lot",
-                String.valueOf(draw.lot()),
-                "sublot",
-                String.valueOf(at.sublot()),
-                "draw",
-                told.toString(),
-                "seal_number",
-                String.valueOf(66410 + at.sublot()),
-                "container",
-                "box, 40 lb");
-        pen.put("sample " + number, when, when.plusSeconds(40), sample, Aside.NONE);
-    }
-
-    /** Where the paver is at a clock time, and some feet behind. */
-    private String at(String clock, double behind) {
-        double feet = START;
-        for (Loaded load : paving.loads()) {
-            if (load.to != null && load.trip.discharged().isBefore(pen.at(clock))) {
-                feet = load.to.distance().doubleValue();
-            }
-        }
-        return Mat.station(Math.max(START, Math.round(feet - behind))).text();
-    }
-
-    private void put(String clock, Kind kind, String... pairs) {
-        pen.put(kind.word() + " " + clock, pen.at(clock), pen.lag(), Keyed.of(kind, pairs), Aside.NONE);
-    }
-
     private void looks() {
         pen.put("22:50", surface(77, paving.ahead(pen.at("22:50")), "A", 1, Light.NIGHT, "IR-5"));
         pen.put("00:40", surface(72, paving.ahead(pen.at("00:40")), "A", 1, Light.NIGHT, "IR-5"));
         pen.put("02:25", surface(69, paving.ahead(pen.at("02:25")), "A", 1, Light.NIGHT, "IR-5"));
-        spread("23:30", 0, 21);
-        spread("01:44", 22, 43);
-        spread("03:52", 44, 65);
+        looks.spread("23:30", 0, 21);
+        looks.spread("01:44", 22, 43);
+        looks.spread("03:52", 44, 65);
         depth("21:50", "2.50", "loose", 60, null);
         depth("22:30", "2.05", "compacted", 400, null);
         depth("00:50", "2.44", "loose", 60, null);
@@ -220,32 +163,8 @@ final class TanagerNight {
         depth("03:10", "2.02", "compacted", 400, null);
     }
 
-    private void spread(String clock, int first, int last) {
-        Loaded from = paving.loads().get(first);
-        Loaded to = paving.loads().get(last);
-        put(
-                clock,
-                Kind.YIELD,
-                "from_sta",
-                from.from.text(),
-                "to_sta",
-                to.to.text(),
-                "width_ft",
-                "12.0",
-                "pull",
-                "A",
-                "lift",
-                "1",
-                "paver",
-                "P1",
-                "first_ticket",
-                from.number,
-                "last_ticket",
-                to.number);
-    }
-
     private void depth(String clock, String inches, String state, double behind, String action) {
-        put(
+        looks.put(
                 clock,
                 Kind.DEPTH,
                 "thickness_in",
@@ -253,7 +172,7 @@ final class TanagerNight {
                 "state",
                 state,
                 "place_sta",
-                at(clock, behind),
+                looks.at(clock, behind),
                 "from_left_ft",
                 "4.0",
                 "pull",
@@ -265,7 +184,7 @@ final class TanagerNight {
     }
 
     private void stop() {
-        put(
+        looks.put(
                 "23:41",
                 Kind.STOP,
                 "cause",
@@ -273,7 +192,7 @@ final class TanagerNight {
                 "text",
                 "a truck with a flat tire at the pit's gate, the others behind it",
                 "place_sta",
-                at("23:41", 0),
+                looks.at("23:41", 0),
                 "pull",
                 "A",
                 "lift",
@@ -290,7 +209,7 @@ final class TanagerNight {
                         "of",
                         pen.ref("stop 23:41").toString(),
                         "place_sta",
-                        at("00:08", 0),
+                        looks.at("00:08", 0),
                         "joint",
                         "no",
                         "action",
@@ -298,18 +217,19 @@ final class TanagerNight {
     }
 
     private void mat() {
-        warm("21:40", 287, "behind-screed", 15);
-        warm("21:52", 262, "rolling-begins", 120);
-        warm("22:24", 186, "rolling-ends", 700);
-        warm("23:20", 284, "behind-screed", 15);
-        warm("00:14", 249, "behind-screed", 20);
-        warm("00:44", 182, "rolling-ends", 500);
-        warm("02:10", 286, "behind-screed", 15);
-        warm("02:40", 171, "rolling-ends", 700);
-        profile("22:20", 288, 274, "1", null, null);
-        profile("00:12", 284, 229, "2", "paver stopped 27 min", "joint area rolled first; density taken there");
-        profile("03:36", 287, 256, "3", "cold corner of a truck bed", "hopper wings left open");
-        put(
+        looks.mat("21:40", "287", "behind-screed", 15);
+        looks.mat("21:52", "262", "rolling-begins", 120);
+        looks.mat("22:24", "186", "rolling-ends", 700);
+        looks.mat("23:20", "284", "behind-screed", 15);
+        looks.mat("00:14", "249", "behind-screed", 20);
+        looks.mat("00:44", "182", "rolling-ends", 500);
+        looks.mat("02:10", "286", "behind-screed", 15);
+        looks.mat("02:40", "171", "rolling-ends", 700);
+        looks.profile("22:20", 288, 274, "1", "PO", null, null);
+        looks.profile(
+                "00:12", 284, 229, "2", "PO", "paver stopped 27 min", "joint area rolled first; density taken there");
+        looks.profile("03:36", 287, 256, "3", "PO", "cold corner of a truck bed", "hopper wings left open");
+        looks.put(
                 "22:04",
                 Kind.ROLLING,
                 "roller",
@@ -336,7 +256,7 @@ final class TanagerNight {
                 "1",
                 "pattern",
                 "control strip of 9 July");
-        put(
+        looks.put(
                 "22:12",
                 Kind.ROLLING,
                 "roller",
@@ -364,9 +284,9 @@ final class TanagerNight {
         joint("21:34", "transverse", "butt", "20+00", null, "cold", "yes", null, "0.10");
         joint("01:10", "longitudinal", "notched-wedge", "20+00", "80+00", "cold", null, "0.1", null);
         straightedge("21:58", "0.12", "over-joint", "20+00", null);
-        straightedge("23:50", "0.09", "along", at("23:50", 900), null);
-        straightedge("00:36", "0.25", "over-joint", at("00:08", 0), "rolled across while hot, 0.14 after");
-        put(
+        straightedge("23:50", "0.09", "along", looks.at("23:50", 900), null);
+        straightedge("00:36", "0.25", "over-joint", looks.at("00:08", 0), "rolled across while hot, 0.14 after");
+        looks.put(
                 "04:10",
                 Kind.AREA,
                 "shape",
@@ -389,66 +309,6 @@ final class TanagerNight {
                 "tape, widening at the farm road");
     }
 
-    private void warm(String clock, int heat, String taken, double behind) {
-        put(
-                clock,
-                Kind.MAT,
-                "mat_degF",
-                String.valueOf(heat),
-                "taken",
-                taken,
-                "read_in",
-                "surface",
-                "place_sta",
-                at(clock, behind),
-                "pull",
-                "A",
-                "lift",
-                "1",
-                "instrument",
-                "IR-5");
-    }
-
-    private void profile(String clock, int hottest, int coldest, String sublot, String cause, String action) {
-        put(
-                clock,
-                Kind.PROFILE,
-                "from_sta",
-                at(clock, 170),
-                "to_sta",
-                at(clock, 20),
-                "pull",
-                "A",
-                "lift",
-                "1",
-                "lot",
-                "1",
-                "sublot",
-                sublot,
-                "hottest_degF",
-                String.valueOf(hottest),
-                "coldest_degF",
-                String.valueOf(coldest),
-                "method",
-                "camera",
-                "stopped",
-                clock.equals("00:12") ? "yes" : "no",
-                "transfer",
-                "no",
-                "cause",
-                cause,
-                "action",
-                action,
-                "density_wanted",
-                clock.equals("00:12") ? "yes" : null,
-                "witness",
-                "PO",
-                "image",
-                "TC-" + clock.replace(":", ""),
-                "instrument",
-                "TC-1");
-    }
-
     private void joint(
             String clock,
             String run,
@@ -459,7 +319,7 @@ final class TanagerNight {
             String tacked,
             String laneLine,
             String higher) {
-        put(
+        looks.put(
                 clock,
                 Kind.JOINT,
                 "run",
@@ -485,7 +345,7 @@ final class TanagerNight {
     }
 
     private void straightedge(String clock, String gap, String laid, String place, String action) {
-        put(
+        looks.put(
                 clock,
                 Kind.STRAIGHTEDGE,
                 "gap_in",
@@ -507,7 +367,7 @@ final class TanagerNight {
     }
 
     private void density() {
-        put(
+        looks.put(
                 "20:19",
                 Kind.INSTRUMENT,
                 "instrument",
@@ -524,51 +384,15 @@ final class TanagerNight {
                 "yes",
                 "secured",
                 "locked case, chained to the locked truck bed");
-        gauge("22:42", "142.1", "141.7", "4.0", "1");
-        gauge("22:48", "141.2", "141.9", "9.5", "1");
-        gauge("00:56", "136.4", "136.9", "6.0", "2");
-        gauge("01:02", "141.6", "142.0", "3.5", "2");
-        gauge("03:56", "142.4", "142.2", "8.0", "3");
-        gauge("04:02", "140.9", "141.4", "5.0", "3");
+        looks.gauge("22:42", "142.1", "141.7", "4.0", "1", "MV", "DG-118");
+        looks.gauge("22:48", "141.2", "141.9", "9.5", "1", "MV", "DG-118");
+        looks.gauge("00:56", "136.4", "136.9", "6.0", "2", "MV", "DG-118");
+        looks.gauge("01:02", "141.6", "142.0", "3.5", "2", "MV", "DG-118");
+        looks.gauge("03:56", "142.4", "142.2", "8.0", "3", "MV", "DG-118");
+        looks.gauge("04:02", "140.9", "141.4", "5.0", "3", "MV", "DG-118");
         core("03:20", "C-1", 1500, "5.0", "2.08", "1", null, null, null);
         core("03:34", "C-2", 4000, "7.5", "1.94", "2", "58+00", "9.0", "manhole frame at the mark");
         core("03:48", "C-3", 7000, "4.0", "2.11", "3", null, null, null);
-    }
-
-    private void gauge(String clock, String first, String second, String left, String sublot) {
-        put(
-                clock,
-                Kind.GAUGE,
-                "first_reading_lb_ft3",
-                first,
-                "second_reading_lb_ft3",
-                second,
-                "mode",
-                "backscatter",
-                "correlation_lb_ft3",
-                "2.1",
-                "place_sta",
-                at(clock, 900),
-                "from_left_ft",
-                left,
-                "pull",
-                "A",
-                "lift",
-                "1",
-                "mix",
-                "12.5-70A",
-                "lot",
-                "1",
-                "sublot",
-                sublot,
-                "instrument",
-                "NG-1",
-                "operated_by",
-                "MV",
-                "certificate",
-                "DG-118",
-                "secured",
-                "locked case, chained to the locked truck bed");
     }
 
     private void core(
@@ -581,7 +405,7 @@ final class TanagerNight {
             String markedAt,
             String markedLeft,
             String why) {
-        put(
+        looks.put(
                 clock,
                 Kind.CORE,
                 "core",
@@ -620,7 +444,7 @@ final class TanagerNight {
                 height,
                 "sample",
                 "TF-" + number);
-        put(
+        looks.put(
                 Moment.clock(pen.at(clock).plusMinutes(6)),
                 Kind.SAMPLE,
                 "sample",
@@ -660,7 +484,7 @@ final class TanagerNight {
         OffsetDateTime at = last.trip.discharged();
         new NightCrew(scene, pen).ends(Moment.clock(at.plusMinutes(4)), "K11 K12 K14 K17 K19 K20 K23 K26");
         joint(Moment.clock(at.plusMinutes(24)), "transverse", "butt", last.to.text(), null, "hot", "no", null, null);
-        put(
+        looks.put(
                 Moment.clock(at.plusMinutes(30)),
                 Kind.PLANT_TOTAL,
                 "plant",
@@ -692,7 +516,7 @@ final class TanagerNight {
 
     /** The sample goes to the laboratory's driver; one seal is read otherwise than it was written. */
     private void hand(String clock, String sample, String seal) {
-        put(
+        looks.put(
                 clock,
                 Kind.CUSTODY,
                 "sample",
