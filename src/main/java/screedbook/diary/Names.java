@@ -4,7 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
 
-/** Words that stand in every line, found by their bytes without being made again. */
+/** Words that stand in every line, found by their bytes without being made again: the very ones of the source. */
 final class Names {
     private static final int PLACES = 1024;
     private static final byte[][] BYTES = new byte[PLACES][];
@@ -33,7 +33,7 @@ final class Names {
             place = (place + 1) % PLACES;
         }
         BYTES[place] = bytes;
-        WORDS[place] = word;
+        WORDS[place] = word.intern();
     }
 
     private static int place(byte[] file, int from, int to) {
@@ -41,7 +41,7 @@ final class Names {
         for (int i = from; i < to; i++) {
             hash = hash * 31 + file[i];
         }
-        return (hash & 0x7fffffff) % PLACES;
+        return hash & PLACES - 1;
     }
 
     /** The word of these bytes; an empty one where it is none of those that are known. */

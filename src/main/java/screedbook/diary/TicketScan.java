@@ -112,10 +112,11 @@ final class TicketScan {
     /** The end of a text without escapes; -1 where it has some or does not end. */
     private int close(int from) {
         for (int i = from; i < end; i++) {
-            if (file[i] == '"') {
+            byte b = file[i];
+            if (b == '"') {
                 return i;
             }
-            if (file[i] == '\\') {
+            if (b == '\\') {
                 return -1;
             }
         }

@@ -5,11 +5,12 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import screedbook.unit.UnitSystem;
 
 /**
@@ -18,6 +19,9 @@ import screedbook.unit.UnitSystem;
  */
 final class Corrections {
     private static final Set<String> WORDS_OF_AMEND = Set.of("of", "set", "reason");
+
+    /** The keys that may be amended in a line of a kind. */
+    private static final Map<Kind, Set<String>> KEYS = new ConcurrentHashMap<>();
 
     private final Map<Ref, Line> lines = new LinkedHashMap<>();
     private final Map<Ref, List<Line>> strikes = new HashMap<>();
@@ -43,6 +47,9 @@ final class Corrections {
 
     /** The newest first: a correction mostly names an older line, so that no long chain of them is followed at once. */
     private void settle() {
+        if (strikes.isEmpty() && amends.isEmpty()) {
+            return;
+        }
         List<Line> newestFirst = new ArrayList<>(lines.values());
         Collections.reverse(newestFirst);
         newestFirst.forEach(line -> struck(line.ref()));
@@ -90,6 +97,9 @@ final class Corrections {
 
     /** Lines that strike each other in a ring: while one is looked at it counts as not struck, so the search ends. */
     private boolean struck(Ref ref) {
+        if (!strikes.containsKey(ref)) {
+            return false;
+        }
         Boolean known = struck.putIfAbsent(ref, false);
         if (known == null) {
             known = struckBy(ref) != null;
@@ -194,14 +204,7 @@ final class Corrections {
 
     /** Keys that this kind of entry does not have, and the entry that a strike names: another one is another strike. */
     private static List<Built.Slip> unknown(Line line, Map<String, Object> set) {
-        Set<String> keys = new TreeSet<>(Set.of("time"));
-        for (UnitSystem system : UnitSystem.values()) {
-            line.kind().fields().forEach(field -> keys.add(field.key(system)));
-            Fields.of(Aside.class).forEach(field -> keys.add(field.key(system)));
-        }
-        if (line.entry() instanceof Strike) {
-            keys.remove("of");
-        }
+        Set<String> keys = KEYS.computeIfAbsent(line.kind(), Corrections::keys);
         List<Built.Slip> slips = new ArrayList<>();
         for (String key : List.copyOf(set.keySet())) {
             if (!keys.contains(key)) {
@@ -212,6 +215,18 @@ final class Corrections {
             }
         }
         return slips;
+    }
+
+    private static Set<String> keys(Kind kind) {
+        Set<String> keys = new HashSet<>(Set.of("time"));
+        for (UnitSystem system : UnitSystem.values()) {
+            kind.fields().forEach(field -> keys.add(field.key(system)));
+            Fields.of(Aside.class).forEach(field -> keys.add(field.key(system)));
+        }
+        if (kind == Kind.STRIKE) {
+            keys.remove("of");
+        }
+        return Set.copyOf(keys);
     }
 
     private static OffsetDateTime time(Line line, Map<String, Object> set, List<Built.Slip> slips) {

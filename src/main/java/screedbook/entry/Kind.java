@@ -1,7 +1,10 @@
 package screedbook.entry;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** The kinds of entry in the order in which they are listed, with the record that holds each. */
 public enum Kind implements Word {
@@ -48,10 +51,20 @@ public enum Kind implements Word {
     INSTRUMENT(InstrumentCheck.class),
     SAFETY(Safety.class);
 
+    private static final Map<String, Kind> BY_WORD =
+            Arrays.stream(values()).collect(Collectors.toUnmodifiableMap(Kind::word, kind -> kind));
+
     private final Class<? extends Record> type;
+    private final String word;
 
     Kind(Class<? extends Record> type) {
         this.type = type;
+        this.word = Word.super.word();
+    }
+
+    @Override
+    public String word() {
+        return word;
     }
 
     /** The record that holds an entry of this kind; it implements {@link Entry}. */
@@ -76,11 +89,6 @@ public enum Kind implements Word {
 
     /** The kind of a word in a line, if this program knows it. */
     public static Optional<Kind> ofWord(String word) {
-        for (Kind kind : values()) {
-            if (kind.word().equals(word)) {
-                return Optional.of(kind);
-            }
-        }
-        return Optional.empty();
+        return word == null ? Optional.empty() : Optional.ofNullable(BY_WORD.get(word));
     }
 }

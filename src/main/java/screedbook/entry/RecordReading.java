@@ -205,7 +205,7 @@ final class RecordReading {
 
     private static Object parsed(Class<?> type, String text) {
         if (type == OffsetDateTime.class) {
-            return OffsetDateTime.parse(text);
+            return Moment.of(text);
         }
         if (type == LocalDate.class) {
             return LocalDate.parse(text);
