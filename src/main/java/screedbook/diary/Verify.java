@@ -1,7 +1,11 @@
 package screedbook.diary;
 
+import java.io.BufferedInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -35,6 +39,7 @@ public final class Verify {
     private final List<Verdict.Sealed> seals = new ArrayList<>();
     private final Map<String, Set<String>> hashes = new HashMap<>();
     private final Map<Path, String> lasts = new HashMap<>();
+    private final Map<String, String> sound = new HashMap<>();
     private final Set<Path> walked = new HashSet<>();
     private final Set<String> revisions = new HashSet<>();
     private final Map<String, Ref> lists = new HashMap<>();
@@ -56,6 +61,7 @@ public final class Verify {
         for (ShiftId shift : folder.shifts()) {
             ShiftRead read = folder.proof(shift);
             read.books().forEach(book -> files.addAll(book.files()));
+            read.books().forEach(this::sound);
             read.books().forEach(book -> signatures.closings(shift, book));
             sealed.put(
                     shift,
@@ -76,6 +82,14 @@ public final class Verify {
         sealed.forEach((shift, seals) -> seals.forEach(seal ->
                 this.seals.add(new Verdict.Sealed(shift, seal, signatures.of(seal.sha256()), signatures.expected()))));
         return new Verdict(List.copyOf(files), List.copyOf(seals), List.copyOf(damages), beside());
+    }
+
+    /** A closed file in which nothing is amiss ends with the line that was sealed. */
+    private void sound(BookRead book) {
+        boolean one = book.files().size() == 1 && book.files().get(0).damages().isEmpty();
+        book.seal().filter(seal -> one).ifPresent(seal -> sound.put(book.files()
+                .get(0)
+                .file(), seal.sha256()));
     }
 
     private void revisions() {
@@ -176,7 +190,7 @@ public final class Verify {
         folder.files().forEach((name, path) -> {
             List<Path> before = earlier.computeIfAbsent(name.book(), book -> new ArrayList<>());
             try {
-                Optional<String> prev = ends(path);
+                Optional<String> prev = ends(name.name().text(), path);
                 boolean first = name.revision() == 1 && name.name().segment() == 'a';
                 if (first && prev.isPresent() && !holds(name.book(), before, prev.get())) {
                     damages.add(
@@ -190,7 +204,12 @@ public final class Verify {
     }
 
     /** What the first line of a file goes on from, if anything; the hash of its last line is remembered. */
-    private Optional<String> ends(Path path) throws IOException {
+    private Optional<String> ends(String name, Path path) throws IOException {
+        String sealed = sound.get(name);
+        if (sealed != null) {
+            lasts.put(path, sealed);
+            return before(firstLine(path));
+        }
         byte[] file = Recovery.read(path);
         int first = 0;
         while (first < file.length && file[first] != '\n') {
@@ -202,7 +221,22 @@ public final class Verify {
             last--;
         }
         lasts.put(path, Chain.hash(Arrays.copyOfRange(file, last + 1, Math.max(last + 1, end))));
-        return Chain.prev(Arrays.copyOf(file, first)).filter(prev -> !prev.equals(Chain.NOTHING_BEFORE));
+        return before(Arrays.copyOf(file, first));
+    }
+
+    private static Optional<String> before(byte[] line) {
+        return Chain.prev(line).filter(prev -> !prev.equals(Chain.NOTHING_BEFORE));
+    }
+
+    /** The first line of a file that was read through already. */
+    private static byte[] firstLine(Path path) throws IOException {
+        try (InputStream in = new BufferedInputStream(Files.newInputStream(path), 1024)) {
+            ByteArrayOutputStream line = new ByteArrayOutputStream();
+            for (int b = in.read(); b >= 0 && b != '\n'; b = in.read()) {
+                line.write(b);
+            }
+            return line.toByteArray();
+        }
     }
 
     /** Mostly it is the last line of the file before; else every line of every file before is looked at. */
