@@ -24,7 +24,7 @@ import screedbook.season.Query;
 class BenchJourney {
     private static final Path TARGET = Path.of("target", "bench").toAbsolutePath();
     private static final int ROUNDS = Integer.getInteger("bench.rounds", 5);
-    private static final String JAR = System.getProperty("screedbook.jar", "target/screedbook.jar");
+    private static final Path LAUNCHER = Path.of("target", "screedbook").toAbsolutePath();
     private static final String JAVA =
             Path.of(System.getProperty("java.home"), "bin", "java").toString();
 
@@ -80,9 +80,14 @@ class BenchJourney {
         return tools;
     }
 
+    /** The launcher as anybody starts it, with the heap that all are given, and a cache in which nothing lies. */
     private static List<String> program(String... words) {
-        List<String> command =
-                new ArrayList<>(List.of(JAVA, "-XX:+UseSerialGC", "-Xmx64m", "-cp", JAR, "screedbook.Main"));
+        List<String> command = new ArrayList<>(List.of(
+                "env",
+                "JDK_JAVA_OPTIONS=-Xmx64m",
+                "JAVA_HOME=" + System.getProperty("java.home"),
+                "XDG_CACHE_HOME=" + TARGET.resolve("no-cache"),
+                LAUNCHER.toString()));
         command.addAll(List.of(words));
         return command;
     }

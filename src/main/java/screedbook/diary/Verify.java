@@ -87,9 +87,9 @@ public final class Verify {
     /** A closed file in which nothing is amiss ends with the line that was sealed. */
     private void sound(BookRead book) {
         boolean one = book.files().size() == 1 && book.files().get(0).damages().isEmpty();
-        book.seal().filter(seal -> one).ifPresent(seal -> sound.put(book.files()
-                .get(0)
-                .file(), seal.sha256()));
+        book.seal()
+                .filter(seal -> one)
+                .ifPresent(seal -> sound.put(book.files().get(0).file(), seal.sha256()));
     }
 
     private void revisions() {

@@ -168,8 +168,8 @@ final class Loads {
     private List<Share> shares(Standing<Ticket> ticket, Amount pay) {
         Ticket.Spot spot = ticket.entry().spot();
         if (parts.isEmpty()) {
-            return List.of(new Share(
-                    ticket.ref(), spot.pull(), spot.lift(), spot.from(), spot.to(), spot.place(), pay));
+            return List.of(
+                    new Share(ticket.ref(), spot.pull(), spot.lift(), spot.from(), spot.to(), spot.place(), pay));
         }
         List<Share> others = new ArrayList<>();
         Amount rest = pay;
