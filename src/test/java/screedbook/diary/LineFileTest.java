@@ -299,7 +299,11 @@ class LineFileTest {
 
     @Test
     void filesAreForOwnerAndGroupAlone() throws IOException {
-        assumeTrue(folder.getFileSystem().supportedFileAttributeViews().contains("posix"), "needs POSIX permissions");
+        boolean posix = folder.getFileSystem().supportedFileAttributeViews().contains("posix");
+        if (!posix) {
+            System.out.println("NOT TESTED: that files are for owner and group alone: there are no POSIX permissions");
+        }
+        assumeTrue(posix, "needs POSIX permissions");
         Path deep = folder.resolve("job").resolve("diary");
         try (LineFile file = Lines.open(deep)) {
             Lines.appended(file);

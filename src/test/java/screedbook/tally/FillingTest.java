@@ -42,34 +42,7 @@ class FillingTest {
 
     static Job with(Job.Lots lots) {
         Job job = Jobs.us();
-        return new Job(
-                job.id(),
-                job.name(),
-                job.contract(),
-                job.owner(),
-                job.contractor(),
-                job.place(),
-                job.zone(),
-                job.units(),
-                job.stationing(),
-                job.laneLines(),
-                job.lifts(),
-                job.pulls(),
-                job.mixes(),
-                job.plants(),
-                job.trucks(),
-                job.pavers(),
-                job.products(),
-                job.distributors(),
-                job.tackTargets(),
-                job.thermal(),
-                job.night(),
-                lots,
-                job.checks(),
-                job.sheet(),
-                job.people(),
-                job.instruments(),
-                job.planning());
+        return Jobs.with(job, "lots", lots);
     }
 
     private static Shift load(Shift shift, int number, String net) {

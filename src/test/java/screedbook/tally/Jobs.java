@@ -1,5 +1,6 @@
 package screedbook.tally;
 
+import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
 import java.time.ZoneId;
 import java.util.List;
@@ -31,6 +32,26 @@ public final class Jobs {
                 1,
                 YesNo.NO,
                 null);
+    }
+
+    /** The same job with another value in one of its components. */
+    public static Job with(Job job, String name, Object value) {
+        RecordComponent[] parts = Job.class.getRecordComponents();
+        Object[] values = new Object[parts.length];
+        boolean found = false;
+        try {
+            for (int i = 0; i < parts.length; i++) {
+                boolean other = parts[i].getName().equals(name);
+                found |= other;
+                values[i] = other ? value : parts[i].getAccessor().invoke(job);
+            }
+            if (!found) {
+                throw new IllegalArgumentException("a job has no " + name);
+            }
+            return (Job) Job.class.getDeclaredConstructors()[0].newInstance(values);
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException("a job is copied with another " + name, e);
+        }
     }
 
     public static Job with(Job.Checks checks) {

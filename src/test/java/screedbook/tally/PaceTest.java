@@ -26,35 +26,7 @@ class PaceTest {
 
     private static Job planned(Planning planning) {
         Job j = Jobs.us();
-        return new Job(
-                        j.id(),
-                        j.name(),
-                        j.contract(),
-                        j.owner(),
-                        j.contractor(),
-                        j.place(),
-                        j.zone(),
-                        j.units(),
-                        j.stationing(),
-                        j.laneLines(),
-                        j.lifts(),
-                        j.pulls(),
-                        j.mixes(),
-                        j.plants(),
-                        j.trucks(),
-                        j.pavers(),
-                        j.products(),
-                        j.distributors(),
-                        j.tackTargets(),
-                        j.thermal(),
-                        j.night(),
-                        j.lots(),
-                        j.checks(),
-                        j.sheet(),
-                        j.people(),
-                        j.instruments(),
-                        planning)
-                .settled();
+        return Jobs.with(j, "planning", planning).settled();
     }
 
     private static Planning plan(String rate, String hours, LocalTime open, Planning.Stretch... stretches) {

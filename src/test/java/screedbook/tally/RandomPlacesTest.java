@@ -78,34 +78,7 @@ class RandomPlacesTest {
                 Amount.of("0.5", Unit.FOOT),
                 Job.Seed.DRAWN,
                 List.of(excluded));
-        return new Job(
-                job.id(),
-                job.name(),
-                job.contract(),
-                job.owner(),
-                job.contractor(),
-                job.place(),
-                job.zone(),
-                job.units(),
-                job.stationing(),
-                job.laneLines(),
-                job.lifts(),
-                job.pulls(),
-                job.mixes(),
-                job.plants(),
-                job.trucks(),
-                job.pavers(),
-                job.products(),
-                job.distributors(),
-                job.tackTargets(),
-                job.thermal(),
-                job.night(),
-                lots,
-                job.checks(),
-                job.sheet(),
-                job.people(),
-                job.instruments(),
-                job.planning());
+        return Jobs.with(job, "lots", lots);
     }
 
     private static BigDecimal ton(String seed, int lot, int sublot, int nth) {

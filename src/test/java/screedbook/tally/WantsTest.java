@@ -222,34 +222,7 @@ class WantsTest {
     }
 
     private static Job withLots(Job j, Job.Lots lots) {
-        return new Job(
-                j.id(),
-                j.name(),
-                j.contract(),
-                j.owner(),
-                j.contractor(),
-                j.place(),
-                j.zone(),
-                j.units(),
-                j.stationing(),
-                j.laneLines(),
-                j.lifts(),
-                j.pulls(),
-                j.mixes(),
-                j.plants(),
-                j.trucks(),
-                j.pavers(),
-                j.products(),
-                j.distributors(),
-                j.tackTargets(),
-                j.thermal(),
-                j.night(),
-                lots,
-                j.checks(),
-                j.sheet(),
-                j.people(),
-                j.instruments(),
-                j.planning());
+        return Jobs.with(j, "lots", lots);
     }
 
     /** A ticket's plant is both a name, carried on, and a temperature: a check asks for the reading. */

@@ -257,34 +257,7 @@ class YieldedTest {
                 List.of(stretch),
                 p.rollUntil());
         Job j = job;
-        return new Job(
-                j.id(),
-                j.name(),
-                j.contract(),
-                j.owner(),
-                j.contractor(),
-                j.place(),
-                j.zone(),
-                j.units(),
-                j.stationing(),
-                j.laneLines(),
-                j.lifts(),
-                j.pulls(),
-                j.mixes(),
-                j.plants(),
-                j.trucks(),
-                j.pavers(),
-                j.products(),
-                j.distributors(),
-                j.tackTargets(),
-                j.thermal(),
-                j.night(),
-                j.lots(),
-                j.checks(),
-                j.sheet(),
-                j.people(),
-                j.instruments(),
-                plan);
+        return Jobs.with(j, "planning", plan);
     }
 
     @Test
@@ -415,34 +388,7 @@ class YieldedTest {
                 null,
                 screedbook.entry.YesNo.YES);
         Job j = job;
-        Job levels = new Job(
-                j.id(),
-                j.name(),
-                j.contract(),
-                j.owner(),
-                j.contractor(),
-                j.place(),
-                j.zone(),
-                j.units(),
-                j.stationing(),
-                j.laneLines(),
-                List.of(level),
-                j.pulls(),
-                j.mixes(),
-                j.plants(),
-                j.trucks(),
-                j.pavers(),
-                j.products(),
-                j.distributors(),
-                j.tackTargets(),
-                j.thermal(),
-                j.night(),
-                j.lots(),
-                j.checks(),
-                j.sheet(),
-                j.people(),
-                j.instruments(),
-                j.planning());
+        Job levels = Jobs.with(j, "lifts", List.of(level));
         Shift shift = checked(paved(), "tons_ston", "160");
         Totals totals = Totals.of(shift.read(), levels, ToDate.NONE, shift.at("18:00"));
         assertThat(totals.runs().get(0).target()).isEmpty();
