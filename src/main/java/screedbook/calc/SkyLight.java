@@ -1,5 +1,6 @@
 package screedbook.calc;
 
+import java.math.BigDecimal;
 import screedbook.unit.Amount;
 import screedbook.unit.Unit;
 
@@ -35,7 +36,7 @@ public final class SkyLight {
         double clear = 0.8 + 0.004 * dewPoint.to(Unit.DEG_C).value().doubleValue();
         double share = clear + (1 - clear) * covered(eighths);
         double sky = ta * Math.pow(share, 0.25) - SurfaceLoss.ZERO;
-        return new Amount(java.math.BigDecimal.valueOf(sky), Unit.DEG_C).to(air.unit());
+        return new Amount(BigDecimal.valueOf(sky), Unit.DEG_C).to(air.unit());
     }
 
     private static double covered(double eighths) {

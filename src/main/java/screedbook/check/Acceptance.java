@@ -29,6 +29,7 @@ import screedbook.tally.Lot;
 import screedbook.tally.Section;
 import screedbook.tally.Totals;
 import screedbook.tally.Working;
+import screedbook.unit.Amount;
 
 /** What the job's sheet makes of the densities of a shift's lots: the percent within limits and, where it gives a formula, pay. */
 public final class Acceptance {
@@ -99,7 +100,7 @@ public final class Acceptance {
         });
     }
 
-    private static BigDecimal value(screedbook.unit.Amount amount) {
+    private static BigDecimal value(Amount amount) {
         return amount == null ? null : amount.value();
     }
 

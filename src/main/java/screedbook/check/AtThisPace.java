@@ -6,7 +6,9 @@ import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import screedbook.entry.Day;
 import screedbook.entry.Moment;
 import screedbook.job.Job;
@@ -39,10 +41,10 @@ public record AtThisPace(List<Nearing> nearing, Pace pace, Optional<LastLoad> la
     }
 
     private static Optional<LastLoad> late(Job job, Pace pace, Totals totals) {
-        Optional<OffsetDateTime> done = java.util.stream.Stream.of(pace.shift(), pace.pull())
+        Optional<OffsetDateTime> done = Stream.of(pace.shift(), pace.pull())
                 .flatMap(Optional::stream)
                 .map(Pace.Finish::at)
-                .filter(java.util.Objects::nonNull)
+                .filter(Objects::nonNull)
                 .max(Comparator.naturalOrder());
         return done.flatMap(end -> pace.last().stream()
                 .filter(l -> end.toInstant()

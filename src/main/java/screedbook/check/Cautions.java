@@ -22,6 +22,7 @@ import screedbook.entry.Tack;
 import screedbook.entry.Ticket;
 import screedbook.entry.Truck;
 import screedbook.entry.Weather;
+import screedbook.job.Job;
 import screedbook.unit.Amount;
 import screedbook.unit.Unit;
 
@@ -71,7 +72,7 @@ public final class Cautions {
     }
 
     /** Those that go with a plan: what every paving shift has, and night where hours of it are planned. */
-    public static List<String> planned(screedbook.job.Job job) {
+    public static List<String> planned(Job job) {
         List<String> said = new ArrayList<>(List.of(TRUCKS, BURNS));
         if (PlannedNight.all(job).stream().anyMatch(day -> !day.night().isEmpty())) {
             said.add(NIGHT);

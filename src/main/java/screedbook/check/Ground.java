@@ -3,6 +3,7 @@ package screedbook.check;
 import java.util.List;
 import java.util.Optional;
 import screedbook.entry.Line;
+import screedbook.job.Agreed;
 import screedbook.job.Job;
 import screedbook.spec.SpecSheet;
 
@@ -26,7 +27,7 @@ public record Ground(List<InForce> inForce) {
 
     /** The newest job, for totals and lists; empty when its revision cannot be found. */
     public Optional<Job> job() {
-        return now().flatMap(InForce::agreed).map(screedbook.job.Agreed::job);
+        return now().flatMap(InForce::agreed).map(Agreed::job);
     }
 
     public Optional<SpecSheet> sheet() {

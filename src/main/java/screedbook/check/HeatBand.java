@@ -4,10 +4,13 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import screedbook.entry.YesNo;
 import screedbook.job.Job;
 import screedbook.job.Planning;
 import screedbook.spec.Limit;
@@ -180,7 +183,7 @@ public record HeatBand(
             return "nothing on the way, since even without any loss the limits are "
                     + plain(most.value().negate()) + " " + unit.symbol() + " too near to each other";
         }
-        boolean insulated = haul != null && haul.insulated() == screedbook.entry.YesNo.YES;
+        boolean insulated = haul != null && haul.insulated() == YesNo.YES;
         return "a loss of at most " + plain(most.value()) + " " + unit.symbol() + " on the way: a shorter haul"
                 + (insulated ? "" : ", insulated bodies") + " or trucks that lose less";
     }
@@ -251,7 +254,7 @@ public record HeatBand(
         private BigDecimal side(List<Limit> around, boolean low) {
             return around.stream()
                     .map(l -> low ? l.low() : l.high())
-                    .filter(java.util.Objects::nonNull)
+                    .filter(Objects::nonNull)
                     .map(a -> a.to(unit.difference()).value())
                     .map(v -> low ? v.negate() : v)
                     .min(BigDecimal::compareTo)
@@ -308,8 +311,8 @@ public record HeatBand(
 
         /** The tightest sure end, unless one that is not sure is tighter still. */
         private static Optional<End> tightest(List<End> ends, boolean floor) {
-            java.util.Comparator<End> tight = java.util.Comparator.comparing(End::at);
-            java.util.Comparator<End> best = (floor ? tight : tight.reversed()).thenComparing(End::sure);
+            Comparator<End> tight = Comparator.comparing(End::at);
+            Comparator<End> best = (floor ? tight : tight.reversed()).thenComparing(End::sure);
             return ends.stream().max(best);
         }
     }

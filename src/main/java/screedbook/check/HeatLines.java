@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import screedbook.entry.Standing;
@@ -57,12 +58,12 @@ public record HeatLines(Optional<BigDecimal> low, Optional<BigDecimal> high) {
         return new HeatLines(
                 sure.stream()
                         .map(Bound::low)
-                        .filter(java.util.Objects::nonNull)
+                        .filter(Objects::nonNull)
                         .max(Comparator.naturalOrder())
                         .map(a -> in(a, degree)),
                 sure.stream()
                         .map(Bound::high)
-                        .filter(java.util.Objects::nonNull)
+                        .filter(Objects::nonNull)
                         .min(Comparator.naturalOrder())
                         .map(a -> in(a, degree)));
     }

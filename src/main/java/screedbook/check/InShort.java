@@ -1,6 +1,7 @@
 package screedbook.check;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -64,8 +65,6 @@ public record InShort(
                 weight = weight.add(by.get().value());
             }
         }
-        return weight.signum() == 0
-                ? Optional.empty()
-                : Optional.of(sum.divide(weight, 1, java.math.RoundingMode.HALF_UP));
+        return weight.signum() == 0 ? Optional.empty() : Optional.of(sum.divide(weight, 1, RoundingMode.HALF_UP));
     }
 }

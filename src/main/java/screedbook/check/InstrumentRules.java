@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import screedbook.entry.InstrumentCheck;
 import screedbook.entry.Kind;
 import screedbook.entry.Ref;
@@ -109,9 +110,7 @@ final class InstrumentRules {
         List<Mark> marks = new ArrayList<>();
         used.forEach((check, readings) -> marks.add(new Mark(
                 Sort.LOOK_AGAIN,
-                java.util.stream.Stream.concat(
-                                java.util.stream.Stream.of(check.ref()),
-                                readings.stream().map(Standing::ref))
+                Stream.concat(Stream.of(check.ref()), readings.stream().map(Standing::ref))
                         .toList(),
                 "instrument " + name(check.entry()) + " not fit at its check, then read with: "
                         + Told.kind(readings.get(0).line().kind()) + " at "

@@ -1,6 +1,9 @@
 package screedbook.check;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -85,8 +88,8 @@ final class JointPlan {
                 }));
     }
 
-    private static String hundredth(java.math.BigDecimal at) {
-        return at.setScale(2, java.math.RoundingMode.HALF_UP).toPlainString();
+    private static String hundredth(BigDecimal at) {
+        return at.setScale(2, RoundingMode.HALF_UP).toPlainString();
     }
 
     private static String wheels(CrossSection road) {
@@ -101,8 +104,7 @@ final class JointPlan {
             }
             boolean sure = law.line().filter(Asked::sure).isPresent();
             CrossSection.Line near = road.lines().stream()
-                    .min(java.util.Comparator.comparing(
-                            l -> l.at().subtract(joint.at()).abs()))
+                    .min(Comparator.comparing(l -> l.at().subtract(joint.at()).abs()))
                     .orElseThrow();
             Amount off = JointLaw.between(road.unit(), near.at(), joint.at());
             return Optional.of(new Mark(
@@ -203,7 +205,7 @@ final class JointPlan {
 
     private static String tenth(Amount amount) {
         return (amount.value().stripTrailingZeros().scale() <= 1
-                        ? new Amount(amount.value().setScale(1, java.math.RoundingMode.UNNECESSARY), amount.unit())
+                        ? new Amount(amount.value().setScale(1, RoundingMode.UNNECESSARY), amount.unit())
                         : amount.shown(2))
                 .text();
     }

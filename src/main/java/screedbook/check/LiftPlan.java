@@ -2,6 +2,7 @@ package screedbook.check;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -108,7 +109,7 @@ final class LiftPlan {
     }
 
     private static Amount up(Amount amount) {
-        return new Amount(amount.value().setScale(2, java.math.RoundingMode.CEILING), amount.unit());
+        return new Amount(amount.value().setScale(2, RoundingMode.CEILING), amount.unit());
     }
 
     private static List<Mark> cores(Job job, SpecSheet sheet) {

@@ -1,5 +1,6 @@
 package screedbook.check;
 
+import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
@@ -27,6 +28,7 @@ import screedbook.entry.Tack;
 import screedbook.entry.Ticket;
 import screedbook.entry.Weather;
 import screedbook.entry.Word;
+import screedbook.job.Agreed;
 import screedbook.job.Job;
 import screedbook.spec.Asked;
 import screedbook.spec.Demand;
@@ -205,7 +207,7 @@ final class Look {
 
     /** The job that was in force when the entry was keyed. */
     Optional<Job> job(Standing<?> entry) {
-        return inForce(entry).flatMap(InForce::agreed).map(screedbook.job.Agreed::job);
+        return inForce(entry).flatMap(InForce::agreed).map(Agreed::job);
     }
 
     /** The newest job, for what is said of the whole shift. */
@@ -392,8 +394,7 @@ final class Look {
     }
 
     static Amount minutes(OffsetDateTime from, OffsetDateTime to) {
-        return new Amount(
-                java.math.BigDecimal.valueOf(Duration.between(from, to).toMinutes()), Unit.MINUTE);
+        return new Amount(BigDecimal.valueOf(Duration.between(from, to).toMinutes()), Unit.MINUTE);
     }
 
     static String clock(OffsetDateTime time) {

@@ -2,14 +2,17 @@ package screedbook.check;
 
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 import screedbook.entry.Number;
+import screedbook.entry.Ref;
 import screedbook.entry.Standing;
 import screedbook.entry.Ticket;
 import screedbook.job.Job;
@@ -98,9 +101,9 @@ final class NumberRules {
         return marks;
     }
 
-    private static List<screedbook.entry.Ref> lastFirst(List<Standing<Ticket>> tickets) {
-        List<screedbook.entry.Ref> refs = new ArrayList<>(Look.refs(tickets));
-        java.util.Collections.reverse(refs);
+    private static List<Ref> lastFirst(List<Standing<Ticket>> tickets) {
+        List<Ref> refs = new ArrayList<>(Look.refs(tickets));
+        Collections.reverse(refs);
         return refs;
     }
 
@@ -108,10 +111,8 @@ final class NumberRules {
         Ticket first = tickets.get(0).entry();
         return tickets.stream()
                 .map(Standing::entry)
-                .allMatch(t -> java.util.Objects.equals(
-                                t.paper().truck(), first.paper().truck())
-                        && java.util.Objects.equals(
-                                t.weights().net(), first.weights().net()));
+                .allMatch(t -> Objects.equals(t.paper().truck(), first.paper().truck())
+                        && Objects.equals(t.weights().net(), first.weights().net()));
     }
 
     /** The numbers of each plant that counts for this job alone, where they are plain digits, with their loads. */

@@ -1,10 +1,12 @@
 package screedbook.check;
 
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import screedbook.entry.Number;
@@ -63,7 +65,7 @@ record PlantCauses(List<String> said, List<Ref> of) {
                     char[] other = digits.clone();
                     other[i] = digits[j];
                     other[j] = digits[i];
-                    made.add(new BigDecimal(new java.math.BigInteger(new String(other)), two.scale()));
+                    made.add(new BigDecimal(new BigInteger(new String(other)), two.scale()));
                 }
             }
         }
@@ -236,7 +238,7 @@ record PlantCauses(List<String> said, List<Ref> of) {
             for (PlantCount other : all) {
                 Amount theirs = other == count ? null : other.tonsApart();
                 boolean plant = other != count
-                        && java.util.Objects.equals(
+                        && Objects.equals(
                                 other.told().entry().plant(),
                                 count.told().entry().plant());
                 if (plant && theirs != null && theirs.plus(tons).value().signum() == 0) {

@@ -2,6 +2,7 @@ package screedbook.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import screedbook.entry.PlantList;
 import screedbook.entry.PlantRows;
 import screedbook.entry.Ref;
@@ -165,7 +166,7 @@ final class PlantRules {
     }
 
     private static List<Mark> grouped(
-            Look look, java.util.function.Function<ListMatch, List<PlantRows.Row>> rows, String said, String limit) {
+            Look look, Function<ListMatch, List<PlantRows.Row>> rows, String said, String limit) {
         List<Mark> marks = new ArrayList<>();
         for (ListMatch match : look.lists()) {
             List<PlantRows.Row> of = rows.apply(match);

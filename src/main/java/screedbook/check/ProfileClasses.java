@@ -7,6 +7,7 @@ import screedbook.entry.Day;
 import screedbook.entry.Profile;
 import screedbook.entry.Standing;
 import screedbook.entry.Told;
+import screedbook.spec.Quantity;
 import screedbook.tally.Figure;
 import screedbook.tally.Section;
 import screedbook.tally.Totals;
@@ -36,15 +37,13 @@ public final class ProfileClasses {
                 .toList();
         Working working = new Working(
                 "count of hottest less coldest: moderate above "
-                        + Figures.text(Look.usual(screedbook.spec.Quantity.PROFILE_MODERATE)
+                        + Figures.text(Look.usual(Quantity.PROFILE_MODERATE)
                                 .all()
                                 .get(0)
                                 .high())
                         + ", severe above "
-                        + Figures.text(Look.usual(screedbook.spec.Quantity.PROFILE_SEVERE)
-                                .all()
-                                .get(0)
-                                .high()),
+                        + Figures.text(
+                                Look.usual(Quantity.PROFILE_SEVERE).all().get(0).high()),
                 of.stream().map(p -> p.ref() + " " + Told.line(p.entry())).toList(),
                 of.stream().map(Standing::ref).toList(),
                 "common practice, no source");

@@ -28,6 +28,7 @@ import screedbook.spec.Quantity;
 import screedbook.spec.SpecSheet;
 import screedbook.unit.Amount;
 import screedbook.unit.Unit;
+import screedbook.unit.UnitSystem;
 
 /** What stands beside the blanks of mat, rollers, joints, stops and instruments while they are keyed. */
 final class SiteGuides {
@@ -310,9 +311,8 @@ final class SiteGuides {
         InstrumentCheck check = (InstrumentCheck) k.entry();
         Job.Checks checks = k.job().checks();
         boolean ice = check.against() == InstrumentCheck.Against.ICE_BATH;
-        Amount freezing = k.job().system() == screedbook.unit.UnitSystem.METRIC
-                ? Amount.of("0", Unit.DEG_C)
-                : Amount.of("32", Unit.DEG_F);
+        Amount freezing =
+                k.job().system() == UnitSystem.METRIC ? Amount.of("0", Unit.DEG_C) : Amount.of("32", Unit.DEG_F);
         Optional<Amount> known =
                 check.known() != null ? Optional.of(check.known()) : ice ? Optional.of(freezing) : Optional.empty();
         if (known.isEmpty()) {

@@ -1,5 +1,6 @@
 package screedbook.check;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -102,7 +103,7 @@ final class SurfacePlan {
 
     private static List<Mark> night(Job job, SpecSheet sheet) {
         boolean told = job.night() != null
-                && Cases.light(job, java.time.Instant.EPOCH.atZone(job.zone())).isPresent();
+                && Cases.light(job, Instant.EPOCH.atZone(job.zone())).isPresent();
         List<String> differ = new ArrayList<>();
         for (Job.Lift lift : job.lifts()) {
             Bounds day = Bounds.of(sheet, Quantity.SURFACE, at(job, lift, "day"));

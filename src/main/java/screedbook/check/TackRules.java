@@ -2,12 +2,15 @@ package screedbook.check;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import screedbook.entry.Ref;
@@ -17,6 +20,7 @@ import screedbook.entry.Ticket;
 import screedbook.entry.Weather;
 import screedbook.entry.YesNo;
 import screedbook.job.Job;
+import screedbook.job.Road;
 import screedbook.spec.Demand;
 import screedbook.spec.Quantity;
 import screedbook.tally.Load;
@@ -313,7 +317,7 @@ final class TackRules {
         Set<Ref> repeated = new LinkedHashSet<>();
         look.tacks().stream()
                 .map(t -> t.entry().after().again())
-                .filter(java.util.Objects::nonNull)
+                .filter(Objects::nonNull)
                 .forEach(repeated::add);
         List<Mark> marks = new ArrayList<>();
         for (Placed.Covered each : look.placed().covered()) {
@@ -397,7 +401,7 @@ final class TackRules {
     private static Optional<Mark> bare(Look look, Run run, List<Placed.Shot> shots) {
         List<Placed.Stretch> tacked = shots.stream()
                 .map(Placed.Shot::on)
-                .sorted(java.util.Comparator.comparing(Placed.Stretch::low))
+                .sorted(Comparator.comparing(Placed.Stretch::low))
                 .toList();
         BigDecimal bare = BigDecimal.ZERO;
         for (Run.Piece piece : run.pieces()) {
@@ -405,7 +409,7 @@ final class TackRules {
         }
         BigDecimal length = run.length().value();
         Amount share = new Amount(
-                bare.multiply(BigDecimal.valueOf(100)).divide(length, 1, java.math.RoundingMode.HALF_UP), Unit.PERCENT);
+                bare.multiply(BigDecimal.valueOf(100)).divide(length, 1, RoundingMode.HALF_UP), Unit.PERCENT);
         Amount bareLength = new Amount(bare, run.length().unit());
         for (Bound bound : Look.usual(Quantity.UNTACKED).broken(share)) {
             List<Ref> of = shots.stream().map(x -> x.tack().ref()).toList();
@@ -427,7 +431,7 @@ final class TackRules {
     private static String without(Look look, Run run) {
         List<String> bare = look.road().lane(run.pull(), run.lift()).stream()
                 .flatMap(lane -> lane.bare().joined().stream())
-                .map(on -> RoadRules.run(on, screedbook.job.Road.of(look.job().orElseThrow())))
+                .map(on -> RoadRules.run(on, Road.of(look.job().orElseThrow())))
                 .toList();
         return bare.isEmpty() ? "" : " Without: " + String.join(", ", bare) + ".";
     }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import screedbook.entry.Clock;
@@ -64,7 +65,7 @@ final class TimeRules {
             OffsetDateTime last = null;
             boolean wrong = false;
             for (OffsetDateTime each : Stream.of(times.loaded(), times.arrived(), times.discharged())
-                    .filter(java.util.Objects::nonNull)
+                    .filter(Objects::nonNull)
                     .toList()) {
                 wrong |= last != null && each.toInstant().isBefore(last.toInstant());
                 last = each;

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import screedbook.entry.NoWork;
 import screedbook.entry.Standing;
@@ -218,9 +219,9 @@ final class WeatherRules {
     private static List<Mark> meanwhile(
             Look look,
             Predicate<Weather> bad,
-            java.util.function.Function<Weather, String> seen,
+            Function<Weather, String> seen,
             String limit,
-            java.util.function.Function<Weather, String> clause,
+            Function<Weather, String> clause,
             String inside) {
         Spells spells = new Spells();
         for (Standing<Ticket> t : placed(look)) {

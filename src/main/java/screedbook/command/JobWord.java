@@ -2,6 +2,7 @@ package screedbook.command;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.Stream;
 import picocli.CommandLine.Parameters;
 import screedbook.diary.Jobs;
@@ -46,7 +47,7 @@ final class JobWord {
             throw Stopped.disk("there is no folder " + folder);
         }
         Path diary = folder.resolve("diary");
-        for (Path each : Files.isDirectory(diary) ? Stream.of(folder, diary).toList() : java.util.List.of(folder)) {
+        for (Path each : Files.isDirectory(diary) ? Stream.of(folder, diary).toList() : List.of(folder)) {
             if (!Files.isReadable(each) || !Files.isExecutable(each)) {
                 throw Stopped.disk("no permission for " + each);
             }

@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.Instant;
 import java.time.InstantSource;
 import java.util.Locale;
 
@@ -17,8 +18,8 @@ final class Progress {
     private final PrintWriter to;
     private final InstantSource clock;
     private final int all;
-    private final java.time.Instant began;
-    private java.time.Instant said;
+    private final Instant began;
+    private Instant said;
     private int done;
 
     /**
@@ -46,7 +47,7 @@ final class Progress {
     /** One more shift was read. Nothing is said of work that is done at once. */
     void one() {
         done++;
-        java.time.Instant now = clock.instant();
+        Instant now = clock.instant();
         Duration taken = Duration.between(began, now);
         if (to == null || taken.compareTo(QUIET) < 0 || said != null && now.isBefore(said.plus(EVERY))) {
             return;

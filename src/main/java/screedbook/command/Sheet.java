@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import screedbook.report.DataPackage;
 
 /** A table being written into a folder as it comes, with what its columns hold beside it; put in place whole. */
 final class Sheet implements AutoCloseable {
@@ -19,7 +20,7 @@ final class Sheet implements AutoCloseable {
         this.file = folder.resolve(name);
         this.made = folder.resolve(name + ".new");
         this.to = new PrintWriter(Files.newBufferedWriter(made, StandardCharsets.UTF_8));
-        Files.writeString(folder.resolve(screedbook.report.DataPackage.FILE), holds);
+        Files.writeString(folder.resolve(DataPackage.FILE), holds);
     }
 
     void print(String text) {

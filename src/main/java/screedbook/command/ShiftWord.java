@@ -1,5 +1,6 @@
 package screedbook.command;
 
+import java.time.DateTimeException;
 import java.util.List;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Option;
@@ -32,7 +33,7 @@ final class ShiftWord {
     private ShiftId read() throws Stopped {
         try {
             return ShiftId.of(typed);
-        } catch (IllegalArgumentException | java.time.DateTimeException e) {
+        } catch (IllegalArgumentException | DateTimeException e) {
             throw Stopped.usage(
                     "--shift " + typed + " names no shift; right would be 2026-06-03-day, -night or" + " -extra-2");
         }

@@ -1,12 +1,14 @@
 package screedbook.desk;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import screedbook.check.Finding;
+import screedbook.check.Sort;
 import screedbook.entry.Area;
 import screedbook.entry.Closing;
 import screedbook.entry.Kind;
@@ -147,8 +149,8 @@ final class Echo {
         Tons all = shift.totals().shift();
         lines.add(loads(shift));
         all.perHour()
-                .ifPresent(h -> lines.add(h.setScale(0, java.math.RoundingMode.HALF_UP)
-                                .toPlainString() + " " + all.pay().unit().symbol() + "/h"));
+                .ifPresent(h -> lines.add(h.setScale(0, RoundingMode.HALF_UP).toPlainString() + " "
+                        + all.pay().unit().symbol() + "/h"));
         List<Run> runs = shift.totals().runs();
         if (!runs.isEmpty()) {
             Run run = runs.get(runs.size() - 1);
@@ -228,7 +230,7 @@ final class Echo {
 
     private static List<Closing.Count> marks(Shift shift) {
         List<Closing.Count> counts = new ArrayList<>();
-        for (screedbook.check.Sort sort : screedbook.check.Sort.values()) {
+        for (Sort sort : Sort.values()) {
             List<Finding> of =
                     shift.findings().stream().filter(f -> f.sort() == sort).toList();
             if (!of.isEmpty()) {

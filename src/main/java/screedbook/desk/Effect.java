@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import screedbook.entry.Draft;
 import screedbook.entry.Kind;
+import screedbook.entry.ListColumns;
 import screedbook.entry.ShiftId;
 import screedbook.entry.Unwritten;
 
@@ -62,7 +63,7 @@ public sealed interface Effect {
      *
      * @param columns how it is read; null as the job says
      */
-    record BringList(String plant, String path, screedbook.entry.ListColumns columns) implements Effect {}
+    record BringList(String plant, String path, ListColumns columns) implements Effect {}
 
     /** Leave the shift: let go of its files. */
     record Leave() implements Effect {}

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import screedbook.check.Guide;
 import screedbook.check.LeftToRoll;
@@ -140,7 +141,7 @@ final class FormKeys {
         }
         for (String key : keys(input, before, after)) {
             Object now = after.get(key);
-            if (!java.util.Objects.equals(before.get(key), now)) {
+            if (!Objects.equals(before.get(key), now)) {
                 set.put(key, now);
             }
         }

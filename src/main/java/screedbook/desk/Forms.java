@@ -1,6 +1,7 @@
 package screedbook.desk;
 
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -15,6 +16,7 @@ import screedbook.entry.Entry;
 import screedbook.entry.Field;
 import screedbook.entry.Fields;
 import screedbook.entry.Kind;
+import screedbook.entry.Moment;
 import screedbook.entry.Source;
 import screedbook.entry.Standing;
 import screedbook.entry.Surface;
@@ -224,8 +226,7 @@ final class Forms {
             return form.change(
                     "number", i -> i.typed(last.substring(0, last.length() - 3)).due(true));
         }
-        String next =
-                new java.math.BigInteger(last).add(java.math.BigInteger.ONE).toString();
+        String next = new BigInteger(last).add(BigInteger.ONE).toString();
         String padded = "0".repeat(Math.max(0, last.length() - next.length())) + next;
         return form.change("number", i -> i.carrying(padded).due(false));
     }
@@ -303,7 +304,7 @@ final class Forms {
         Map<String, String> texts = new HashMap<>(texts((Record) standing.entry()));
         texts.putAll(texts(standing.aside()));
         if (standing.time() != null) {
-            texts.put(Reading.TIME, screedbook.entry.Moment.clock(standing.time()));
+            texts.put(Reading.TIME, Moment.clock(standing.time()));
         }
         List<Input> inputs = new ArrayList<>();
         for (Field field : blanks(standing.line().kind())) {

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import screedbook.check.Behind;
 import screedbook.check.Finding;
+import screedbook.entry.Answer;
 import screedbook.entry.Kind;
 import screedbook.entry.Ref;
 import screedbook.entry.Standing;
@@ -87,7 +88,7 @@ final class ListKeys {
             lines.add("working   " + finding.working());
         }
         lines.add("rule      " + finding.rule());
-        for (Standing<screedbook.entry.Answer> answer : finding.answers()) {
+        for (Standing<Answer> answer : finding.answers()) {
             lines.add(
                     "answer    " + answer.entry().text() + "  (" + answer.line().who() + ", " + answer.ref() + ")");
         }

@@ -3,11 +3,13 @@ package screedbook.desk;
 import java.math.BigDecimal;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import screedbook.entry.Aside;
 import screedbook.entry.Entry;
@@ -25,6 +27,7 @@ import screedbook.entry.Typed;
 import screedbook.entry.Word;
 import screedbook.job.Road;
 import screedbook.unit.Amount;
+import screedbook.unit.Unit;
 import screedbook.unit.UnitSystem;
 
 /**
@@ -170,7 +173,7 @@ record Reading(
             }
             String unit = field.measure().get().unit(system).symbol();
             String typed = with.group(2).replace("°", "");
-            if (java.util.Arrays.stream(screedbook.unit.Unit.values())
+            if (Arrays.stream(Unit.values())
                     .noneMatch(u -> typed.equalsIgnoreCase(u.symbol().replace("°", "")))) {
                 return Optional.empty();
             }
@@ -278,11 +281,7 @@ record Reading(
         }
 
         private <T> void put(
-                Field field,
-                Typed<T> typed,
-                java.util.function.Function<T, Object> as,
-                java.util.function.Function<T, String> say,
-                String text) {
+                Field field, Typed<T> typed, Function<T, Object> as, Function<T, String> say, String text) {
             if (!typed.read()) {
                 troubles.put(field.key(system), typed.trouble());
             } else if (typed.value() != null) {

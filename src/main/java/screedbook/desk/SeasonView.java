@@ -1,5 +1,6 @@
 package screedbook.desk;
 
+import java.util.ArrayList;
 import java.util.List;
 import screedbook.check.InShort;
 import screedbook.check.Sort;
@@ -51,7 +52,7 @@ final class SeasonView {
             at = all.get(i).startsWith(month) ? i : at;
         }
         int from = Math.max(1, Math.min(at - MONTHS / 2, all.size() - MONTHS));
-        List<String> lines = new java.util.ArrayList<>(List.of(all.get(0)));
+        List<String> lines = new ArrayList<>(List.of(all.get(0)));
         for (String line : all.subList(from, Math.min(all.size(), from + MONTHS))) {
             lines.add(
                     (line.startsWith(month)

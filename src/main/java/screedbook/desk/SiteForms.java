@@ -1,5 +1,6 @@
 package screedbook.desk;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -101,7 +102,7 @@ final class SiteForms {
         if (text.matches("[1-9]\\d?")) {
             return word.ordinal() == Integer.parseInt(text) - 1;
         }
-        List<Word> like = java.util.Arrays.stream(all)
+        List<Word> like = Arrays.stream(all)
                 .map(Word.class::cast)
                 .filter(w -> w.word().startsWith(text))
                 .toList();

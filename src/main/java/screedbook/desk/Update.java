@@ -12,6 +12,7 @@ import screedbook.entry.Kind;
 import screedbook.entry.Line;
 import screedbook.entry.PlantList;
 import screedbook.entry.Ticket;
+import screedbook.entry.Told;
 
 /** From a model and a message to the next model and what is to be done outside. */
 public final class Update {
@@ -138,7 +139,7 @@ public final class Update {
 
     static String names(Map<Kind, Form> forms) {
         List<String> names = new ArrayList<>();
-        forms.values().forEach(f -> names.add(screedbook.entry.Told.kind(f.kind())));
+        forms.values().forEach(f -> names.add(Told.kind(f.kind())));
         return String.join(", ", names);
     }
 

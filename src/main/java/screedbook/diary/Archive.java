@@ -15,6 +15,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import screedbook.entry.Damage;
 import screedbook.entry.ShiftId;
+import screedbook.job.Agreed;
 
 /**
  * A copy of a job's closed shifts for keeping, in folders that query engines read year and month off. It is made beside
@@ -61,7 +62,7 @@ public final class Archive {
 
     private static String name(JobFolder job) {
         String folder = String.valueOf(job.path().toAbsolutePath().normalize().getFileName());
-        List<screedbook.job.Agreed> agreed = job.revisions();
+        List<Agreed> agreed = job.revisions();
         String id =
                 agreed.isEmpty() ? folder : agreed.get(agreed.size() - 1).job().id();
         return FileName.isSafe(id) ? id : FileName.slug(id).orElse("job");

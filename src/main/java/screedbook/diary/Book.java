@@ -18,6 +18,7 @@ import screedbook.entry.Receipt;
 import screedbook.entry.Refused;
 import screedbook.entry.Seal;
 import screedbook.entry.ShiftId;
+import screedbook.entry.Shown;
 import screedbook.entry.Unreadable;
 import screedbook.entry.Unwritten;
 import screedbook.entry.Written;
@@ -163,7 +164,7 @@ public final class Book implements AutoCloseable {
     }
 
     private static String shown(String[] lines, int at, String otherwise) {
-        return at < lines.length && !lines[at].isBlank() ? screedbook.entry.Shown.text(lines[at].strip()) : otherwise;
+        return at < lines.length && !lines[at].isBlank() ? Shown.text(lines[at].strip()) : otherwise;
     }
 
     /** The machine's own name for itself; no name service is asked. */

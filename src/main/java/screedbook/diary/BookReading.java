@@ -2,9 +2,11 @@ package screedbook.diary;
 
 import java.io.IOException;
 import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -136,7 +138,7 @@ final class BookReading {
             named(part, line.number());
         }
         if (part.walk.tail().length > 0) {
-            String raw = new String(part.walk.tail(), java.nio.charset.StandardCharsets.UTF_8);
+            String raw = new String(part.walk.tail(), StandardCharsets.UTF_8);
             String said = part.walk.tail().length + " bytes behind the last whole line were not written to their end";
             part.lines.add(new Unreadable(book, part.lastRow() + 1, said, raw));
             part.damaged(part.lastRow() + 1, said);
@@ -268,7 +270,7 @@ final class BookReading {
                             + next.file() + " already; not counted, to be keyed again there where they count");
         }
         for (int row = from + 1; row <= part.lastRow(); row++) {
-            String raw = new String(part.walk.lines().get(row - 1).bytes(), java.nio.charset.StandardCharsets.UTF_8);
+            String raw = new String(part.walk.lines().get(row - 1).bytes(), StandardCharsets.UTF_8);
             part.lines.set(row - 1, new Unreadable(part.name.book(), row, goesOn, raw));
         }
         part.notes.add("lines from " + (from + 1) + " on are " + goesOn);
@@ -279,8 +281,7 @@ final class BookReading {
         for (int row = 1; row <= part.lastRow(); row++) {
             Integer n = n(part, row);
             if (n != null && !numbers.add(n)) {
-                String raw =
-                        new String(part.walk.lines().get(row - 1).bytes(), java.nio.charset.StandardCharsets.UTF_8);
+                String raw = new String(part.walk.lines().get(row - 1).bytes(), StandardCharsets.UTF_8);
                 part.lines.set(
                         row - 1, new Unreadable(book, row, "not counted: number " + n + " is there already", raw));
                 part.damaged(row, "number " + n + " is there already");
@@ -310,7 +311,7 @@ final class BookReading {
         while (length > 0 && bytes[length - 1] <= ' ') {
             length--;
         }
-        return java.util.Arrays.copyOf(bytes, length);
+        return Arrays.copyOf(bytes, length);
     }
 
     private void sealed(Part part) {

@@ -1,6 +1,7 @@
 package screedbook.diary;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -36,9 +37,9 @@ final class Compact {
         try (FileChannel out = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {
             long offset = out.size();
             out.position(offset);
-            LineFile.writeAll(out, java.nio.ByteBuffer.wrap(diary));
+            LineFile.writeAll(out, ByteBuffer.wrap(diary));
             if (diary.length > 0 && diary[diary.length - 1] != '\n') {
-                LineFile.writeAll(out, java.nio.ByteBuffer.wrap(new byte[] {'\n'}));
+                LineFile.writeAll(out, ByteBuffer.wrap(new byte[] {'\n'}));
             }
             out.force(true);
             return new Place(month + "/" + file.getFileName(), offset);

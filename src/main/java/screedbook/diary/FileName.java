@@ -1,6 +1,7 @@
 package screedbook.diary;
 
 import java.text.Normalizer;
+import java.time.DateTimeException;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -89,7 +90,7 @@ record FileName(String stem, char segment) {
     private static Optional<ShiftId> shift(String text) {
         try {
             return Optional.of(ShiftId.of(text));
-        } catch (IllegalArgumentException | java.time.DateTimeException e) {
+        } catch (IllegalArgumentException | DateTimeException e) {
             return Optional.empty();
         }
     }

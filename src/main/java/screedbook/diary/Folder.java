@@ -3,9 +3,12 @@ package screedbook.diary;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -135,13 +138,13 @@ final class Folder {
 
     /** What an I/O error says, in words: its own where it has some. */
     static String reason(IOException e) {
-        if (e instanceof java.nio.file.AccessDeniedException) {
+        if (e instanceof AccessDeniedException) {
             return "no permission";
         }
-        if (e instanceof java.nio.file.NoSuchFileException) {
+        if (e instanceof NoSuchFileException) {
             return "it is not there";
         }
-        if (e instanceof java.nio.file.FileAlreadyExistsException) {
+        if (e instanceof FileAlreadyExistsException) {
             return "something of that name is there already";
         }
         if (e instanceof FileSystemException && ((FileSystemException) e).getReason() != null) {

@@ -1,6 +1,7 @@
 package screedbook.diary;
 
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -28,6 +29,7 @@ import screedbook.entry.Damage;
 import screedbook.entry.Day;
 import screedbook.entry.Draft;
 import screedbook.entry.Foreign;
+import screedbook.entry.HeldBy;
 import screedbook.entry.Line;
 import screedbook.entry.Refused;
 import screedbook.entry.SetAside;
@@ -333,10 +335,7 @@ public final class JobFolder {
 
     private static Unwritten line(Access.Torn torn, String who) {
         SetAside entry = new SetAside(
-                torn.sidecar(),
-                java.math.BigDecimal.valueOf(torn.offset()),
-                java.math.BigDecimal.valueOf(torn.count()),
-                torn.hash());
+                torn.sidecar(), BigDecimal.valueOf(torn.offset()), BigDecimal.valueOf(torn.count()), torn.hash());
         return new Unwritten(null, who, Source.LIVE, entry, Aside.NONE);
     }
 
@@ -461,7 +460,7 @@ public final class JobFolder {
     }
 
     /** Who holds a shift's book for writing, as far as the holder says; empty when nobody says so. */
-    public Optional<screedbook.entry.HeldBy> holder(ShiftId shift, String book) {
+    public Optional<HeldBy> holder(ShiftId shift, String book) {
         String words = Hold.words(diaries.get(0), FileName.of(shift, book, 1));
         return words.isEmpty() ? Optional.empty() : Optional.of(Book.heldBy(words));
     }

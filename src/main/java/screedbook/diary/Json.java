@@ -14,6 +14,8 @@ import com.fasterxml.jackson.core.json.JsonReadFeature;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.math.BigDecimal;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -173,9 +175,9 @@ final class Json {
             try {
                 return StandardCharsets.UTF_8
                         .newDecoder()
-                        .decode(java.nio.ByteBuffer.wrap(utf8))
+                        .decode(ByteBuffer.wrap(utf8))
                         .toString();
-            } catch (java.nio.charset.CharacterCodingException e) {
+            } catch (CharacterCodingException e) {
                 throw new NotJson("its bytes are not UTF-8", 1, 1);
             }
         }

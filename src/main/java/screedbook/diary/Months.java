@@ -1,5 +1,6 @@
 package screedbook.diary;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -29,7 +30,7 @@ final class Months {
                     .map(folder::resolve)
                     .filter(Files::isDirectory)
                     .toList();
-        } catch (java.io.IOException e) {
+        } catch (IOException e) {
             return List.of();
         }
     }

@@ -3,6 +3,8 @@ package screedbook.diary;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
+import screedbook.entry.Kind;
+import screedbook.unit.UnitSystem;
 
 /** Words that stand in every line, found by their bytes without being made again: the very ones of the source. */
 final class Names {
@@ -12,12 +14,12 @@ final class Names {
 
     static {
         List<String> words = new java.util.ArrayList<>(List.of("n", "kind", "job", "shift", "book", "prev"));
-        for (screedbook.entry.Kind kind : screedbook.entry.Kind.values()) {
+        for (Kind kind : Kind.values()) {
             words.add(kind.word());
         }
         words.addAll(List.of("time", "keyed", "who", "source"));
-        screedbook.entry.Kind.TICKET.fields().forEach(field -> {
-            for (screedbook.unit.UnitSystem system : screedbook.unit.UnitSystem.values()) {
+        Kind.TICKET.fields().forEach(field -> {
+            for (UnitSystem system : UnitSystem.values()) {
                 words.add(field.key(system));
             }
         });

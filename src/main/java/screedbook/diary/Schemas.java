@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -18,6 +20,7 @@ import screedbook.entry.Fields;
 import screedbook.entry.Kind;
 import screedbook.entry.Ref;
 import screedbook.entry.Station;
+import screedbook.entry.Word;
 import screedbook.unit.UnitSystem;
 
 /**
@@ -137,7 +140,7 @@ public final class Schemas {
     private static Map<String, Object> words(Class<?> type) {
         List<String> words = new ArrayList<>();
         for (Object constant : type.getEnumConstants()) {
-            words.add(((screedbook.entry.Word) constant).word());
+            words.add(((Word) constant).word());
         }
         Map<String, Object> out = new LinkedHashMap<>();
         out.put("enum", words);
@@ -148,7 +151,7 @@ public final class Schemas {
         if (type == OffsetDateTime.class) {
             return pattern(TIME, null);
         }
-        if (type == java.time.LocalDate.class) {
+        if (type == LocalDate.class) {
             return pattern("^\\d{4}-\\d{2}-\\d{2}$", null);
         }
         if (type == Station.class) {
@@ -199,7 +202,7 @@ public final class Schemas {
 
     private static String plain(Object value) {
         byte[] wrapped = Json.write(Map.of("v", value));
-        String text = new String(wrapped, java.nio.charset.StandardCharsets.UTF_8);
+        String text = new String(wrapped, StandardCharsets.UTF_8);
         return text.substring(5, text.length() - 1);
     }
 }

@@ -1,6 +1,7 @@
 package screedbook.diary;
 
 import java.io.IOException;
+import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -120,7 +121,7 @@ public final class SealKey {
                         .resolveSibling(file);
                 boolean there = Files.exists(at);
                 if (!there) {
-                    Folder.replace(at, signature(book, shift, who, now), java.nio.channels.FileChannel::open);
+                    Folder.replace(at, signature(book, shift, who, now), FileChannel::open);
                     Folder.closed(at);
                 }
                 signed.put(file, !there);

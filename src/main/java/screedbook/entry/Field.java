@@ -1,6 +1,7 @@
 package screedbook.entry;
 
 import java.lang.reflect.RecordComponent;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import screedbook.unit.Measure;
@@ -37,9 +38,7 @@ public record Field(
         if (!of.isEnum()) {
             return List.of();
         }
-        return java.util.Arrays.stream(of.getEnumConstants())
-                .map(c -> ((Word) c).word())
-                .toList();
+        return Arrays.stream(of.getEnumConstants()).map(c -> ((Word) c).word()).toList();
     }
 
     /** The value in a record of the kind; null when not observed. */

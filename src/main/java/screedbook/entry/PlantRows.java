@@ -3,6 +3,7 @@ package screedbook.entry;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import screedbook.unit.Amount;
 
@@ -37,6 +38,6 @@ public record PlantRows(String plant, String file, String gone, List<Row> rows, 
 
     /** The weight of all its rows; empty where none has one. */
     public Optional<Amount> tons() {
-        return rows.stream().map(Row::net).filter(java.util.Objects::nonNull).reduce(Amount::plus);
+        return rows.stream().map(Row::net).filter(Objects::nonNull).reduce(Amount::plus);
     }
 }

@@ -1,5 +1,6 @@
 package screedbook.entry;
 
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -98,7 +99,7 @@ public final class Remarks {
         return gone.contains(line.ref()) ? null : line(line, line.time(), bare(line.entry()));
     }
 
-    private static Line line(Line line, java.time.OffsetDateTime time, Entry entry) {
+    private static Line line(Line line, OffsetDateTime time, Entry entry) {
         return new Line(
                 line.book(),
                 line.row(),

@@ -1,6 +1,7 @@
 package screedbook.entry;
 
 import java.math.BigDecimal;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -191,7 +192,7 @@ public final class Told {
         if (value instanceof Word w) {
             return w.word();
         }
-        if (value instanceof java.time.OffsetDateTime t) {
+        if (value instanceof OffsetDateTime t) {
             return Moment.clock(t);
         }
         if (value instanceof BigDecimal d) {

@@ -10,9 +10,12 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import screedbook.entry.Blank;
 import screedbook.entry.Instrument;
+import screedbook.entry.ListColumns;
 import screedbook.entry.Person;
 import screedbook.entry.Station;
 import screedbook.entry.StationBase;
+import screedbook.entry.Surface;
+import screedbook.entry.Tack;
 import screedbook.entry.Word;
 import screedbook.entry.YesNo;
 import screedbook.unit.Amount;
@@ -133,7 +136,7 @@ public record Job(
             @Blank(value = "thickness varies", help = "yes for leveling: then no thickness is judged")
             YesNo varies) {
         /** Of one thickness throughout. */
-        public Lift(Integer number, Layer layer, Amount thickness, String mix, screedbook.entry.Surface.Base base) {
+        public Lift(Integer number, Layer layer, Amount thickness, String mix, Surface.Base base) {
             this(number, layer, thickness, mix, base, null);
         }
 
@@ -243,7 +246,7 @@ public record Job(
             @Blank("series") Series series,
             @Blank("tickets print") Prints prints,
             @Blank("scale certificate until") LocalDate scaleUntil,
-            screedbook.entry.ListColumns list) {}
+            ListColumns list) {}
 
     /** Whose ticket numbers a plant counts: this job's alone, or all its customers'. */
     public enum Series implements Word {
@@ -300,7 +303,7 @@ public record Job(
     /** The rate agreed for a surface, with its source. */
     public record TackTarget(
             @Blank(value = "surface", due = Blank.Due.ALWAYS)
-            screedbook.entry.Tack.Under surface,
+            Tack.Under surface,
 
             @Blank("basis") Basis basis,
 
@@ -595,7 +598,7 @@ public record Job(
         return distributors.stream().filter(d -> d.name().equals(named)).findFirst();
     }
 
-    public Optional<TackTarget> tackTarget(screedbook.entry.Tack.Under surface) {
+    public Optional<TackTarget> tackTarget(Tack.Under surface) {
         return tackTargets.stream().filter(t -> t.surface() == surface).findFirst();
     }
 }

@@ -1,5 +1,6 @@
 package screedbook.job;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -125,7 +126,7 @@ public final class JobChanges {
                 item.entrySet().stream()
                         .filter(e -> !(e.getValue() instanceof Map) && !(e.getValue() instanceof List))
                         .limit(parts)
-                        .map(e -> parts > 1 && e.getValue() instanceof java.math.BigDecimal
+                        .map(e -> parts > 1 && e.getValue() instanceof BigDecimal
                                 ? e.getKey() + " " + told(e.getValue())
                                 : told(e.getValue()))
                         .toList());

@@ -1,6 +1,7 @@
 package screedbook.report;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import screedbook.entry.Shown;
@@ -37,7 +38,7 @@ final class Cells {
     }
 
     /** A date as ISO 8601 writes it, bare; null is an empty cell. */
-    Cells date(java.time.LocalDate date) {
+    Cells date(LocalDate date) {
         next();
         if (date != null) {
             out.append(date);

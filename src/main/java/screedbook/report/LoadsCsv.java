@@ -3,6 +3,7 @@ package screedbook.report;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import screedbook.tally.MixSum;
 
 /** Loads, weights and mix temperatures by job, day and mix as comma-separated values. */
@@ -39,7 +40,7 @@ public final class LoadsCsv {
                 .text(job)
                 .date(day)
                 .text(sum.mix())
-                .text(sum.system().name().toLowerCase(java.util.Locale.ROOT))
+                .text(sum.system().name().toLowerCase(Locale.ROOT))
                 .number(sum.loads())
                 .number(sum.received())
                 .number(sum.placed());

@@ -3,6 +3,7 @@ package screedbook.report;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -45,9 +46,7 @@ final class PlanParts {
 
     void lifts() {
         leaf.heading(job.lifts().isEmpty() ? "Lifts: none are settled" : "Lifts, the lowest first");
-        job.lifts().stream()
-                .sorted(java.util.Comparator.comparing(Job.Lift::number))
-                .forEach(this::lift);
+        job.lifts().stream().sorted(Comparator.comparing(Job.Lift::number)).forEach(this::lift);
     }
 
     private void lift(Job.Lift lift) {

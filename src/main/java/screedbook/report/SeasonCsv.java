@@ -1,5 +1,6 @@
 package screedbook.report;
 
+import java.math.BigDecimal;
 import java.util.List;
 import screedbook.entry.Damage;
 import screedbook.tally.Figure;
@@ -70,12 +71,12 @@ public final class SeasonCsv {
         begin(cells, "record", of, job)
                 .date(null)
                 .date(null)
-                .number((java.math.BigDecimal) null)
+                .number((BigDecimal) null)
                 .text("record")
                 .text(figure)
                 .text(said)
                 .text(said)
-                .number((java.math.BigDecimal) null)
+                .number((BigDecimal) null)
                 .text("")
                 .end();
     }

@@ -14,6 +14,7 @@ import screedbook.entry.PlantTotal;
 import screedbook.entry.Standing;
 import screedbook.entry.Ticket;
 import screedbook.entry.Waste;
+import screedbook.job.Job;
 import screedbook.tally.Due;
 import screedbook.tally.Figure;
 import screedbook.tally.Load;
@@ -279,9 +280,7 @@ final class Sums {
         }
         leaf.heading("TACK");
         List<String> names = totals.shots().stream().map(Shot::name).distinct().toList();
-        boolean metric = paper.job()
-                .map(j -> j.units() == screedbook.job.Job.Units.METRIC)
-                .orElse(false);
+        boolean metric = paper.job().map(j -> j.units() == Job.Units.METRIC).orElse(false);
         List<List<String>> rows = names.stream()
                 .filter(n -> !face(n))
                 .map(n -> List.of(

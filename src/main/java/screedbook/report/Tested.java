@@ -1,6 +1,7 @@
 package screedbook.report;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import screedbook.tally.Figure;
@@ -81,7 +82,7 @@ final class Tested {
     }
 
     private static String one(BigDecimal value) {
-        return value.setScale(1, java.math.RoundingMode.HALF_UP).toPlainString();
+        return value.setScale(1, RoundingMode.HALF_UP).toPlainString();
     }
 
     /** Open ones first. */

@@ -3,6 +3,7 @@ package screedbook.season;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -109,7 +110,7 @@ public final class Season {
             SeasonPart whole = open.get(Span.By.JOB).part(id, plan());
             told.accept(whole);
             GROUPS.keySet().stream()
-                    .sorted(java.util.Comparator.comparing(PARTS::indexOf))
+                    .sorted(Comparator.comparing(PARTS::indexOf))
                     .forEach(by -> groups(by, whole));
         }
         String name = job == null ? id : job.name();

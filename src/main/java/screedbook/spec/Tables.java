@@ -3,6 +3,7 @@ package screedbook.spec;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -275,7 +276,7 @@ final class Tables {
                 }
             }
         }
-        return dates.isEmpty() ? java.util.Collections.singletonList(null) : List.copyOf(dates);
+        return dates.isEmpty() ? Collections.singletonList(null) : List.copyOf(dates);
     }
 
     private static Situation situation(Map<When.Column, String> is, LocalDate date) {

@@ -2,10 +2,15 @@ package screedbook.spec;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Function;
+import java.util.stream.Stream;
+import screedbook.calc.Rounding;
 import screedbook.unit.Amount;
+import screedbook.unit.Unit;
 
 /** The cases for which a row holds: every part of it must. */
 record When(List<Choice> choices, Band band, List<Window> windows) {
@@ -75,12 +80,10 @@ record When(List<Choice> choices, Band band, List<Window> windows) {
     }
 
     /** A band of planned thickness. */
-    record Band(Edge from, Edge to, screedbook.unit.Unit unit, screedbook.calc.Rounding rounding, int decimals) {
+    record Band(Edge from, Edge to, Unit unit, Rounding rounding, int decimals) {
         /** Those of its ends that are stated. */
         List<Edge> edges() {
-            return java.util.stream.Stream.of(from, to)
-                    .filter(java.util.Objects::nonNull)
-                    .toList();
+            return Stream.of(from, to).filter(Objects::nonNull).toList();
         }
 
         /** {@code from >=1.5 to <=2.9 in}. */
@@ -119,18 +122,18 @@ record When(List<Choice> choices, Band band, List<Window> windows) {
     }
 
     /** Dates of every year, both ends in; the end may lie in the next year. */
-    record Window(java.time.MonthDay from, java.time.MonthDay to, boolean said) {
+    record Window(MonthDay from, MonthDay to, boolean said) {
         /** {@code 11-02 to 12-31}. */
         String text() {
             return day(from) + " to " + day(to) + (said ? "" : " (not said)");
         }
 
-        private static String day(java.time.MonthDay day) {
+        private static String day(MonthDay day) {
             return day.toString().substring(2);
         }
 
         boolean has(LocalDate date) {
-            java.time.MonthDay day = java.time.MonthDay.from(date);
+            MonthDay day = MonthDay.from(date);
             boolean after = !day.isBefore(from);
             boolean before = !day.isAfter(to);
             return from.isAfter(to) ? after || before : after && before;

@@ -3,6 +3,7 @@ package screedbook.tally;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -40,7 +41,7 @@ public final class Accrued {
 
     /** Takes up a shift. */
     public void add(List<Section> sections) {
-        Map<String, BigDecimal> values = new java.util.HashMap<>();
+        Map<String, BigDecimal> values = new HashMap<>();
         sections.forEach(s -> s.figures().forEach(f -> values.put(f.id(), f.value())));
         shifts++;
         for (Section section : sections) {

@@ -11,6 +11,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import screedbook.calc.MatDensity;
 import screedbook.calc.PercentWithin;
@@ -129,7 +130,7 @@ public final class Densities {
                         && told(c, Result.class::isInstance).anyMatch(soFar::here);
     }
 
-    private Stream<Standing<Result>> told(Core core, java.util.function.Predicate<Result> which) {
+    private Stream<Standing<Result>> told(Core core, Predicate<Result> which) {
         return names(core).stream()
                 .flatMap(n -> results.getOrDefault(n, List.of()).stream())
                 .filter(r -> which.test(r.entry()));

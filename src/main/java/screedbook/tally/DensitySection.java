@@ -1,5 +1,6 @@
 package screedbook.tally;
 
+import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -167,7 +168,7 @@ final class DensitySection {
                                 .shown(1)
                                 .text() + "; "
                         + String.join(", ", put),
-                new java.math.BigDecimal(best),
+                new BigDecimal(best),
                 "",
                 new Working(
                         "the number of passes with the highest density",

@@ -21,6 +21,7 @@ import screedbook.entry.Standing;
 import screedbook.entry.Surface;
 import screedbook.entry.Tack;
 import screedbook.entry.Ticket;
+import screedbook.entry.Told;
 import screedbook.entry.Weather;
 import screedbook.entry.Yield;
 import screedbook.job.Job;
@@ -267,8 +268,7 @@ final class Dues {
         String when =
                 open.isEmpty() ? "not yet" : "NOW: " + where(open.get(0).draw().entry());
         List<String> put = places.stream()
-                .map(p -> p.draw().ref() + " "
-                        + screedbook.entry.Told.line(p.draw().entry()))
+                .map(p -> p.draw().ref() + " " + Told.line(p.draw().entry()))
                 .toList();
         List<Ref> entries = places.stream().map(p -> p.draw().ref()).toList();
         sample(when, put, entries, places.size() - open.size(), "random places, told when a load comes to them");

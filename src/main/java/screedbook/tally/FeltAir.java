@@ -2,6 +2,7 @@ package screedbook.tally;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import screedbook.calc.Beaufort;
 import screedbook.calc.DewPoint;
@@ -73,6 +74,6 @@ public record FeltAir(
     }
 
     static String word(RainRate rate) {
-        return rate.name().toLowerCase(java.util.Locale.ROOT);
+        return rate.name().toLowerCase(Locale.ROOT);
     }
 }

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import screedbook.calc.RainRate;
 import screedbook.entry.Ref;
 import screedbook.entry.Standing;
 import screedbook.entry.Weather;
@@ -122,7 +123,7 @@ final class FeltFigures {
     }
 
     private void rain() {
-        List<Felt<screedbook.calc.RainRate>> felt = felt(FeltAir::rain, FeltAir::word);
+        List<Felt<RainRate>> felt = felt(FeltAir::rain, FeltAir::word);
         Working working = working(
                 "up to 0.10 in/h light, 0.11 to 0.30 moderate, above heavy",
                 felt,

@@ -1,5 +1,7 @@
 package screedbook.tally;
 
+import java.math.BigDecimal;
+
 /**
  * One figure of the day with its working.
  *
@@ -11,14 +13,8 @@ package screedbook.tally;
  * @param whole of a mean, the sum that it was made of; null elsewhere
  */
 public record Figure(
-        String id,
-        String label,
-        String text,
-        java.math.BigDecimal value,
-        String unit,
-        Working working,
-        java.math.BigDecimal whole) {
-    public Figure(String id, String label, String text, java.math.BigDecimal value, String unit, Working working) {
+        String id, String label, String text, BigDecimal value, String unit, Working working, BigDecimal whole) {
+    public Figure(String id, String label, String text, BigDecimal value, String unit, Working working) {
         this(id, label, text, value, unit, working, null);
     }
 }

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import screedbook.entry.Result;
 import screedbook.entry.Standing;
 import screedbook.job.Job;
@@ -74,7 +75,7 @@ final class Gmms {
         return told == null || told.equals(mix);
     }
 
-    private Optional<Gmm> newest(java.util.function.Predicate<Result> which, String whose) {
+    private Optional<Gmm> newest(Predicate<Result> which, String whose) {
         Standing<Result> last = null;
         for (Standing<Result> each : told) {
             last = which.test(each.entry()) ? each : last;

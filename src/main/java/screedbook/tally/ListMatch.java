@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -264,7 +265,7 @@ public record ListMatch(
                     .map(o -> local(o.order()))
                     .map(open -> loads.stream()
                             .map(l -> l.ticket().entry().times().loaded())
-                            .filter(java.util.Objects::nonNull)
+                            .filter(Objects::nonNull)
                             .map(this::local)
                             .filter(t -> t.isBefore(open))
                             .min(LocalDateTime::compareTo)

@@ -1,5 +1,6 @@
 package screedbook.tally;
 
+import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.LocalTime;
 import java.time.OffsetDateTime;
@@ -88,8 +89,7 @@ public record ListPair(PlantRows.Row row, Load load, List<Apart> apart, boolean 
         if (theirs.unit() == ours.unit()) {
             return theirs.compareTo(ours) == 0;
         }
-        java.math.BigDecimal step =
-                java.math.BigDecimal.ONE.movePointLeft(Math.max(0, ours.value().scale()));
+        BigDecimal step = BigDecimal.ONE.movePointLeft(Math.max(0, ours.value().scale()));
         return theirs.to(ours.unit()).value().subtract(ours.value()).abs().compareTo(step) < 0;
     }
 

@@ -2,6 +2,7 @@ package screedbook.tally;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -199,8 +200,8 @@ final class Loads {
                 claim(w, of, w.entry().weight(), laid);
             }
         }));
-        loose.sort(java.util.Comparator.comparing(w -> w.ref().toString()));
-        left.sort(java.util.Comparator.comparing((Left l) -> l.of().book()).thenComparing(l -> l.of().n()));
+        loose.sort(Comparator.comparing(w -> w.ref().toString()));
+        left.sort(Comparator.comparing((Left l) -> l.of().book()).thenComparing(l -> l.of().n()));
     }
 
     private void claim(Standing<?> entry, Ref of, Amount weight, Set<Ref> laid) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import screedbook.entry.Day;
 import screedbook.entry.Moment;
+import screedbook.entry.Station;
 import screedbook.job.Job;
 import screedbook.job.Planning;
 import screedbook.job.Road;
@@ -97,7 +98,7 @@ public record Pace(Optional<Finish> shift, Optional<Finish> pull, List<LastLoad>
     }
 
     /** The end of the stretch that lies ahead as the pull is paved. */
-    private static screedbook.entry.Station far(Job job, Road road, Planning.Stretch s, Run run) {
+    private static Station far(Job job, Road road, Planning.Stretch s, Run run) {
         Job.Direction direction = job.pull(run.pull(), run.lift())
                 .map(Job.Pull::direction)
                 .orElse(job.stationing().direction());

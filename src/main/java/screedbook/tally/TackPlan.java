@@ -8,8 +8,11 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import screedbook.calc.CorrectionTable;
 import screedbook.calc.Dilution;
 import screedbook.calc.TackRate;
@@ -238,9 +241,8 @@ final class TackPlan {
                         spray.get().source()));
         Amount warm = sum;
         String at = base();
-        for (Amount heat : java.util.stream.Stream.of(
-                        spray.get().low(), spray.get().high())
-                .filter(java.util.Objects::nonNull)
+        for (Amount heat : Stream.of(spray.get().low(), spray.get().high())
+                .filter(Objects::nonNull)
                 .toList()) {
             if (table.isPresent()) {
                 Amount volume = warm(table.get(), sum, heat);
@@ -303,8 +305,8 @@ final class TackPlan {
     /** Longitudinal faces: edges that two planned pulls of a lift share, as far as both are planned. */
     private void faces(List<Length> all) {
         Road road = Road.of(job);
-        Map<Integer, Amount> lengths = new java.util.TreeMap<>();
-        Map<Integer, List<String>> put = new java.util.TreeMap<>();
+        Map<Integer, Amount> lengths = new TreeMap<>();
+        Map<Integer, List<String>> put = new TreeMap<>();
         for (int i = 0; i < all.size(); i++) {
             for (int j = i + 1; j < all.size(); j++) {
                 Length one = all.get(i);

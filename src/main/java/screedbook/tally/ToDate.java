@@ -1,6 +1,7 @@
 package screedbook.tally;
 
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -148,8 +149,7 @@ public record ToDate(
         Map<String, List<Written>> books = new LinkedHashMap<>();
         for (Written each : day.written()) {
             if (!(each instanceof Line line) || line.keyed().toInstant().isBefore(moment.toInstant())) {
-                books.computeIfAbsent(each.book(), b -> new java.util.ArrayList<>())
-                        .add(each);
+                books.computeIfAbsent(each.book(), b -> new ArrayList<>()).add(each);
             }
         }
         return Day.of(day.shift(), List.copyOf(books.values()));

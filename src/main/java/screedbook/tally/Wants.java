@@ -5,6 +5,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -80,7 +81,7 @@ final class Wants {
 
     /** The mixes that have turns of their own; an empty word stands for all of them. */
     private Set<String> mixes() {
-        Set<String> mixes = new java.util.LinkedHashSet<>();
+        Set<String> mixes = new LinkedHashSet<>();
         if (byMix()) {
             laid.forEach(l -> mixes.add(l.mix()));
         }

@@ -9,6 +9,8 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import screedbook.entry.Aside;
+import screedbook.entry.Clock;
+import screedbook.entry.Entry;
 import screedbook.entry.Line;
 import screedbook.entry.Opening;
 import screedbook.entry.Plan;
@@ -34,7 +36,7 @@ record FirstLines(Shelf shelf, String program, String who) {
                 return now.plus(CLOCK_MAY_DIFFER).isBefore(line.keyed())
                         ? Optional.of(written(
                                 now,
-                                new screedbook.entry.Clock(
+                                new Clock(
                                         line.keyed(), now, null, "the clock stands before the last line of this book")))
                         : Optional.empty();
             }
@@ -42,7 +44,7 @@ record FirstLines(Shelf shelf, String program, String who) {
         return Optional.empty();
     }
 
-    private Unwritten written(OffsetDateTime time, screedbook.entry.Entry entry) {
+    private Unwritten written(OffsetDateTime time, Entry entry) {
         return new Unwritten(time, who, Source.LIVE, entry, Aside.NONE);
     }
 

@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -463,7 +464,7 @@ final class Hands {
         List<Msg.Match> matches = new ArrayList<>();
         Shelf listed = Shelf.of(shelf.folder().listed());
         List<ShiftId> shifts = new ArrayList<>(listed.shifts());
-        java.util.Collections.reverse(shifts);
+        Collections.reverse(shifts);
         for (ShiftId id : shifts) {
             for (Hit hit : matches.size() < MATCHES ? Search.shift(listed, id, sought) : List.<Hit>of()) {
                 if (matches.size() < MATCHES) {
@@ -476,7 +477,7 @@ final class Hands {
 
     private Msg crewBefore(ShiftId now) {
         List<ShiftId> shifts = new ArrayList<>(shelf.shifts());
-        java.util.Collections.reverse(shifts);
+        Collections.reverse(shifts);
         for (ShiftId id : shifts) {
             List<Crew> crews = id.compareTo(now) < 0
                     ? shelf.folder().shift(id).day().standing(Crew.class).stream()

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.math.BigDecimal;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -103,7 +104,7 @@ class MatCoolingTest {
         return new Amount(BigDecimal.valueOf(metresASecond * 3.6), Unit.KILOMETRE_PER_HOUR);
     }
 
-    static java.util.List<Row> field() {
+    static List<Row> field() {
         return Published.rows("mat-cooling-field");
     }
 
@@ -249,7 +250,7 @@ class MatCoolingTest {
         assertThat(Stuff.CONCRETE.k()).isEqualTo(1.719);
     }
 
-    static java.util.List<Row> winds() {
+    static List<Row> winds() {
         return Published.rows("mat-cooling-wind");
     }
 

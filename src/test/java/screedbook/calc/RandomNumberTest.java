@@ -2,6 +2,7 @@ package screedbook.calc;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -53,7 +54,7 @@ class RandomNumberTest {
                             .movePointRight(1)
                             .intValue()]++;
         }
-        assertThat(java.util.Arrays.stream(parts).boxed()).allMatch(count -> Math.abs(count - 2000) < 170);
+        assertThat(Arrays.stream(parts).boxed()).allMatch(count -> Math.abs(count - 2000) < 170);
     }
 
     @Test

@@ -3,6 +3,8 @@ package screedbook.calc;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -50,8 +52,7 @@ class RollingTest {
     void aSpeedInMilesAnHourComesWithinATenthOfAMile(int vibrations, String speed, String impacts) {
         Amount printed = Amount.of(speed, Unit.MILE_PER_HOUR);
         Amount feet = new Amount(
-                java.math.BigDecimal.valueOf(vibrations)
-                        .divide(new java.math.BigDecimal(impacts), 4, java.math.RoundingMode.HALF_UP),
+                BigDecimal.valueOf(vibrations).divide(new BigDecimal(impacts), 4, RoundingMode.HALF_UP),
                 Unit.FOOT_PER_MINUTE);
         assertThat(feet.to(Unit.MILE_PER_HOUR).minus(printed).value().abs().doubleValue())
                 .isLessThanOrEqualTo(0.1);

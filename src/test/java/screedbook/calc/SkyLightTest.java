@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -40,7 +41,7 @@ class SkyLightTest {
         assertThatThrownBy(() -> SkyCover.of(9)).isInstanceOf(IllegalArgumentException.class);
     }
 
-    static java.util.List<Row> twilights() {
+    static List<Row> twilights() {
         return Published.rows("sun-height");
     }
 
@@ -64,7 +65,7 @@ class SkyLightTest {
         assertThat(Sun.height(set, 40, -83)).isEqualTo(-0.833, within(0.01));
     }
 
-    static java.util.List<Row> winds() {
+    static List<Row> winds() {
         return Published.rows("beaufort");
     }
 

@@ -2,8 +2,10 @@ package screedbook.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -46,7 +48,7 @@ class CasesTest {
                         "asphalt",
                         null,
                         null,
-                        java.time.LocalDate.of(2026, 6, 3),
+                        LocalDate.of(2026, 6, 3),
                         null));
     }
 
@@ -85,7 +87,7 @@ class CasesTest {
     void aPullThatLiesInTwoLiftsTellsNone() {
         Job both = Shift.job(Map.of(
                 "pulls",
-                java.util.List.of(
+                List.of(
                         Shift.map("name=B lift=1 left_ft=0 right_ft=12"),
                         Shift.map("name=B lift=2 left_ft=0 right_ft=12"))));
 

@@ -2,13 +2,16 @@ package screedbook.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import screedbook.entry.Amend;
 import screedbook.entry.Day;
 import screedbook.entry.Ref;
+import screedbook.entry.Ticket;
 import screedbook.job.Agreed;
 import screedbook.spec.SpecSheet;
 import screedbook.tally.ToDate;
@@ -74,7 +77,7 @@ class FindingsTest {
                 .isEmpty();
         assertThat(Shift.night()
                         .load("21:38", "48217", LIMITS)
-                        .with(new screedbook.entry.Amend(
+                        .with(new Amend(
                                 new Ref("paver", 4), Map.of("paver_degF", new java.math.BigDecimal("294")), "misread"))
                         .findings("heat-at-paver"))
                 .isEmpty();
@@ -185,7 +188,7 @@ class FindingsTest {
                         .at("23:00", "weather air_degF=55 road=dry")
                         .load("00:30", "1001", "loaded=23:58 arrived=00:25"),
                 "9: the same numbers in another shift of the date",
-                Shift.day(java.time.LocalDate.of(2026, 6, 3), Map.of())
+                Shift.day(LocalDate.of(2026, 6, 3), Map.of())
                         .at("07:00", "weather air_degF=60 road=dry")
                         .at("07:00", "surface surface_degF=60 pull=B lift=2")
                         .load("08:00", "1001", ""),
@@ -207,8 +210,7 @@ class FindingsTest {
                 "48: rejected, and placed later by an amendment",
                 Shift.night()
                         .load("21:00", "1001", "fate=rejected")
-                        .with(new screedbook.entry.Amend(
-                                new Ref("paver", 4), Map.of("fate", "placed"), "cooled mix was remixed")));
+                        .with(new Amend(new Ref("paver", 4), Map.of("fate", "placed"), "cooled mix was remixed")));
 
         assertThat(ordinary)
                 .allSatisfy((name, shift) ->
@@ -220,7 +222,7 @@ class FindingsTest {
     void whenClocksGoBackWhatComesLaterIsLater() {
         Day day = Shift.clocksGoBack();
 
-        assertThat(day.standing(screedbook.entry.Ticket.class))
+        assertThat(day.standing(Ticket.class))
                 .extracting(t -> t.entry().paper().number())
                 .containsExactly("1001", "1002");
         Shift shift = Shift.night();

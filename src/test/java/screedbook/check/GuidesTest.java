@@ -2,6 +2,7 @@ package screedbook.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -64,7 +65,7 @@ class GuidesTest {
 
     @Test
     void whereNightIsNotSettledItIsLookAgainAndNeverOutside() {
-        Map<String, Object> unsettled = new java.util.HashMap<>();
+        Map<String, Object> unsettled = new HashMap<>();
         unsettled.put("night", null);
         Guide guide = guide(Shift.night(unsettled), "21:35", "surface surface_degF=30 lift=2 pull=B", "surface_degF");
 

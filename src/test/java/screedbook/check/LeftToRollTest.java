@@ -2,6 +2,7 @@ package screedbook.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -174,7 +175,7 @@ class LeftToRollTest {
     void aMetricJobIsToldInItsDegrees() {
         List<Map<String, Object>> lifts =
                 List.of(PlannedJob.object("number", "2", "layer", "riding-surface", "thickness_mm", "50", "mix", "M"));
-        Map<String, Object> metric = new java.util.HashMap<>();
+        Map<String, Object> metric = new HashMap<>();
         metric.put("units", "metric");
         metric.put("lifts", lifts);
         for (String key : List.of("pulls", "mixes", "trucks", "tack_targets", "lane_lines")) {

@@ -13,6 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import screedbook.Published;
 import screedbook.Published.Row;
+import screedbook.spec.Quantity;
 import screedbook.spec.SpecSheet;
 
 /** Findings of a plan: what was planned, the limit with its clause, what would be inside. */
@@ -62,17 +63,9 @@ class PlanFindingsTest {
     void theSizesInTheUsualTableAreThosePrinted() {
         Row printed = Published.rows("lift-sizes").get(0);
 
-        assertThat(Look.usual(screedbook.spec.Quantity.LIFT_SIZES_FINE)
-                        .all()
-                        .get(0)
-                        .low()
-                        .value())
+        assertThat(Look.usual(Quantity.LIFT_SIZES_FINE).all().get(0).low().value())
                 .isEqualByComparingTo(printed.number("fine_mm"));
-        assertThat(Look.usual(screedbook.spec.Quantity.LIFT_SIZES_COARSE)
-                        .all()
-                        .get(0)
-                        .low()
-                        .value())
+        assertThat(Look.usual(Quantity.LIFT_SIZES_COARSE).all().get(0).low().value())
                 .isEqualByComparingTo(printed.number("coarse_mm"));
     }
 

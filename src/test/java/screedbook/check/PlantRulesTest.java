@@ -8,6 +8,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import screedbook.entry.PlantRows;
 import screedbook.entry.Ref;
 import screedbook.tally.Figure;
 
@@ -265,9 +266,9 @@ class PlantRulesTest {
 
     @Test
     void poundsInTheListAreHeldAgainstTonsOnTheTicket() {
-        screedbook.entry.PlantRows.Row same = new screedbook.entry.PlantRows.Row(
+        PlantRows.Row same = new PlantRows.Row(
                 2, "1001", null, screedbook.unit.Amount.of("43920", screedbook.unit.Unit.POUND), null, null, null);
-        screedbook.entry.PlantRows.Row other = new screedbook.entry.PlantRows.Row(
+        PlantRows.Row other = new PlantRows.Row(
                 3, "1002", null, screedbook.unit.Amount.of("44300", screedbook.unit.Unit.POUND), null, null, null);
         Shift shift = three("")
                 .list(new screedbook.entry.PlantRows("Quarry", "quarry.csv", "", List.of(same, other), List.of()));

@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
@@ -18,7 +19,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import screedbook.Situations;
 import screedbook.entry.Amend;
+import screedbook.entry.Note;
 import screedbook.entry.Ref;
+import screedbook.entry.SetAside;
 import screedbook.entry.ShiftId;
 import screedbook.tally.ToDate;
 
@@ -851,7 +854,7 @@ class RulesTest {
                 Shift.night());
     }
 
-    private static screedbook.entry.Note note(String tag) {
+    private static Note note(String tag) {
         return new screedbook.entry.Note(List.of(tag), "288 to 281", null, null, null, null, null);
     }
 
@@ -1000,7 +1003,7 @@ class RulesTest {
                 "88",
                 Sort.LOOK_AGAIN,
                 "37 bytes behind the last whole line were set aside in a.torn-120",
-                s -> s.with(new screedbook.entry.SetAside(
+                s -> s.with(new SetAside(
                         "a.torn-120", new java.math.BigDecimal("120"), new java.math.BigDecimal("37"), null)),
                 s -> s);
         rule(
@@ -1148,7 +1151,7 @@ class RulesTest {
 
     private static List<Finding> notClosed(Shift shift, String now) {
         OffsetDateTime at = shift.time(now);
-        return Findings.of(shift.day(), java.util.Optional.of(shift.totals()), shift.ground(), at).stream()
+        return Findings.of(shift.day(), Optional.of(shift.totals()), shift.ground(), at).stream()
                 .filter(f -> f.rule().equals("no-close"))
                 .toList();
     }

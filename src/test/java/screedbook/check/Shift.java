@@ -1,12 +1,18 @@
 package screedbook.check;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import screedbook.entry.Aside;
 import screedbook.entry.Built;
 import screedbook.entry.Day;
@@ -14,6 +20,7 @@ import screedbook.entry.Entry;
 import screedbook.entry.Fields;
 import screedbook.entry.Kind;
 import screedbook.entry.Line;
+import screedbook.entry.Moment;
 import screedbook.entry.PlantRows;
 import screedbook.entry.Ref;
 import screedbook.entry.ShiftId;
@@ -32,7 +39,7 @@ import screedbook.unit.Unit;
  * blanks in a value stand as {@code ~}.
  */
 final class Shift {
-    private static final java.util.regex.Pattern NUMBERS = java.util.regex.Pattern.compile(
+    private static final Pattern NUMBERS = Pattern.compile(
             "(\\w+_(degF|degC|lb|ston|t|ft|in|m|gal|gal_yd2|pct|mph|kmh|min|dF|times|lb_ft3|mm|yd2|in_h|kg)|lift|format|batches|\\w+_parts"
                     + "|first_loads|then_one_in|tack_samples|job_revision|after_sunset|before_sunrise|latitude"
                     + "|longitude|their_loads|loads|lot|sublot|gmb|gmm|found|density_count|waiting|passes)=-?[0-9.]+|number=[0-9]");
@@ -93,7 +100,7 @@ final class Shift {
     private OffsetDateTime keyed;
     private ToDate before = ToDate.NONE;
     private boolean lost;
-    private final Map<Ref, PlantRows> lists = new java.util.HashMap<>();
+    private final Map<Ref, PlantRows> lists = new HashMap<>();
 
     private Shift(Job job, SpecSheet sheet, ShiftId id, String opens) {
         this.job = job;
@@ -126,7 +133,7 @@ final class Shift {
     }
 
     /** A day, opened at 06:30. */
-    static Shift day(java.time.LocalDate date, Map<String, Object> changes) {
+    static Shift day(LocalDate date, Map<String, Object> changes) {
         Job job = job(changes);
         OffsetDateTime opens = date.atTime(6, 30).atZone(job.zone()).toOffsetDateTime();
         return new Shift(
@@ -167,8 +174,8 @@ final class Shift {
     private static SpecSheet invented(String name) {
         try (java.io.InputStream in = Shift.class.getResourceAsStream("/sheets/" + name + ".csv")) {
             return SpecSheet.read(name, in.readAllBytes()).sheet().orElseThrow();
-        } catch (java.io.IOException e) {
-            throw new java.io.UncheckedIOException(e);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 
@@ -241,9 +248,8 @@ final class Shift {
 
     /** Hours as full times of this shift. */
     private Map<String, Object> timed(Map<String, Object> values) {
-        values.replaceAll((key, value) -> value instanceof String text && text.matches("\\d\\d:\\d\\d")
-                ? screedbook.entry.Moment.text(time(text))
-                : value);
+        values.replaceAll((key, value) ->
+                value instanceof String text && text.matches("\\d\\d:\\d\\d") ? Moment.text(time(text)) : value);
         return values;
     }
 
@@ -321,8 +327,8 @@ final class Shift {
                 cells[0],
                 told(cells, 1),
                 told(cells, 2) == null ? null : Amount.of(cells[2], Unit.SHORT_TON),
-                told(cells, 3) == null ? null : java.time.LocalDate.parse(cells[3]),
-                told(cells, 4) == null ? null : java.time.LocalTime.parse(cells[4]),
+                told(cells, 3) == null ? null : LocalDate.parse(cells[3]),
+                told(cells, 4) == null ? null : LocalTime.parse(cells[4]),
                 told(cells, 5));
     }
 
@@ -386,8 +392,7 @@ final class Shift {
     /** The first such hour at or after three hours before the opening. */
     OffsetDateTime time(String clock) {
         OffsetDateTime from = opens.minusHours(3);
-        OffsetDateTime time =
-                from.toLocalDate().atTime(java.time.LocalTime.parse(clock)).atOffset(opens.getOffset());
+        OffsetDateTime time = from.toLocalDate().atTime(LocalTime.parse(clock)).atOffset(opens.getOffset());
         return time.isBefore(from) ? time.plusDays(1) : time;
     }
 

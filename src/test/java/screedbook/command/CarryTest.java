@@ -14,6 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import screedbook.diary.JobFolder;
+import screedbook.diary.Opened;
 import screedbook.shelf.KeptShift;
 
 /** A job carried between two laptops on a stick. */
@@ -204,7 +205,7 @@ class CarryTest {
     @Test
     void aDiaryThatWentOnElsewhereIsBroughtTogether() throws IOException {
         Path spare = folder.resolve("spare");
-        try (var book = ((screedbook.diary.Opened.Ready) JobFolder.at(paver)
+        try (var book = ((Opened.Ready) JobFolder.at(paver)
                         .open(
                                 screedbook.entry.ShiftId.of("2026-06-03-day"),
                                 "paver",

@@ -15,6 +15,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -501,6 +502,6 @@ class CommandsTest {
     private static void edit(Path file, String from, String to) throws IOException {
         String text = Files.readString(file);
         assertThat(text).contains(from);
-        Files.writeString(file, text.replaceFirst(java.util.regex.Pattern.quote(from), to));
+        Files.writeString(file, text.replaceFirst(Pattern.quote(from), to));
     }
 }

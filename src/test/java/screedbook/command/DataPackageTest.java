@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -80,7 +81,7 @@ class DataPackageTest {
         for (JsonNode each : resources(folder)) {
             ticket = each.get("name").asText().equals("ticket") ? each : ticket;
         }
-        Map<String, String> told = new java.util.HashMap<>();
+        Map<String, String> told = new HashMap<>();
         ticket.get("schema")
                 .get("fields")
                 .forEach(f -> told.put(

@@ -19,6 +19,7 @@ import screedbook.diary.JobFolder;
 import screedbook.diary.Verify;
 import screedbook.entry.ListColumns;
 import screedbook.shelf.KeptShift;
+import screedbook.shelf.Shelf;
 
 /** A plant's list brought in by the command: which column is which is asked once; the record stays as it is. */
 class PlantListCommandTest {
@@ -156,7 +157,7 @@ class PlantListCommandTest {
     }
 
     private BigDecimal tons() {
-        return screedbook.shelf.Shelf.at(job)
+        return Shelf.at(job)
                 .shift(screedbook.entry.ShiftId.of("2026-06-03-day"))
                 .totals()
                 .figure("received-tons")

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.security.PublicKey;
 import java.security.Signature;
+import java.util.ArrayList;
 import java.util.Base64;
 import java.util.HexFormat;
 import java.util.List;
@@ -195,7 +196,7 @@ class SignTest {
         Path other = folder.resolve("stick/jd");
         String otherKey = made(other);
         for (int i = 0; i < lines.size(); i++) {
-            List<String> changed = new java.util.ArrayList<>(lines);
+            List<String> changed = new ArrayList<>(lines);
             String line = lines.get(i);
             changed.set(
                     i,

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
+import java.util.Locale;
 import screedbook.diary.JobFolder;
 import screedbook.entry.Aside;
 import screedbook.entry.Kind;
@@ -298,7 +299,7 @@ public final class BrackwaterQuay {
                 "wind_kmh",
                 wind,
                 "wind_from",
-                from.toLowerCase(java.util.Locale.ROOT),
+                from.toLowerCase(Locale.ROOT),
                 "sky",
                 sky,
                 "precipitation",

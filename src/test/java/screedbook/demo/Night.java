@@ -16,6 +16,7 @@ import screedbook.entry.Number;
 import screedbook.entry.Review;
 import screedbook.entry.Surface.Light;
 import screedbook.entry.Tack;
+import screedbook.entry.Ticket;
 import screedbook.entry.Waste;
 import screedbook.entry.Weather.Compass;
 import screedbook.entry.Weather.Precipitation;
@@ -130,7 +131,7 @@ final class Night {
                 scene.numbers().own());
         paving.lay(31);
         int voided = scene.numbers().skip();
-        paving.twist(52, load -> load.kept = screedbook.entry.Ticket.Kept.ELECTRONIC);
+        paving.twist(52, load -> load.kept = Ticket.Kept.ELECTRONIC);
         paving.lay(36);
         pen.put(
                 "00:10",

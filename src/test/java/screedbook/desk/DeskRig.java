@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import screedbook.check.Ground;
 import screedbook.check.InForce;
 import screedbook.entry.Aside;
@@ -246,7 +247,7 @@ final class DeskRig {
     }
 
     /** The form on the desk changed by hand; for blanks far apart. */
-    DeskRig type1(java.util.function.UnaryOperator<Form> change) {
+    DeskRig type1(UnaryOperator<Form> change) {
         Screen.Keying keying = (Screen.Keying) model.top();
         model = model.top(new Screen.Keying(change.apply(keying.form())));
         return this;

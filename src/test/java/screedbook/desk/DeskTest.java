@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import screedbook.entry.Amend;
+import screedbook.entry.Closing;
 import screedbook.entry.Draft;
 import screedbook.entry.Kind;
 import screedbook.entry.Note;
@@ -271,7 +272,7 @@ class DeskTest {
         rig.keys("<enter>");
         rig.type1(form -> form.at("text"));
         rig.keys("done<C-s>");
-        screedbook.entry.Closing closing = (screedbook.entry.Closing) rig.last().entry();
+        Closing closing = (Closing) rig.last().entry();
         assertThat(closing.counts()).extracting(c -> c.what() + " " + c.count()).contains("opening 1", "surface 1");
     }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -120,9 +121,8 @@ class KeyTableTest {
                 assertThat(foot).as("" + width).endsWith(" keys").doesNotContain("~");
                 String key = foot.substring(0, foot.length() - " keys".length());
                 key = key.substring(key.lastIndexOf(' ') + 1);
-                Key struck = key.startsWith("Ctrl-")
-                        ? Key.ctrl(key.substring(5).toLowerCase(java.util.Locale.ROOT))
-                        : Key.of(key);
+                Key struck =
+                        key.startsWith("Ctrl-") ? Key.ctrl(key.substring(5).toLowerCase(Locale.ROOT)) : Key.of(key);
                 assertThat(KeyTable.find(place, struck).map(KeyTable.Row::foot))
                         .as(place + " at " + width + ": " + foot)
                         .contains("keys");

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import screedbook.entry.Kind;
 import screedbook.entry.Line;
 import screedbook.entry.Part;
+import screedbook.entry.Surface;
 import screedbook.entry.Ticket;
 
 /** Forms take things by the names that they bear on paper, and fill in nothing that cannot have been. */
@@ -89,8 +90,7 @@ class PaperNamesTest {
         DeskRig rig = SampleFormsTest.loaded().keys("s18C");
         assertThat(rig.screen(80, 24)).contains("\"18C\" is not in °F, key the number alone");
         rig.keys("<C-d>s64F<enter>1650<enter>");
-        assertThat(((screedbook.entry.Surface) rig.last().entry()).surface().text())
-                .isEqualTo("64 °F");
+        assertThat(((Surface) rig.last().entry()).surface().text()).isEqualTo("64 °F");
     }
 
     @Test

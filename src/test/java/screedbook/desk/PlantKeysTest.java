@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import screedbook.check.Finding;
+import screedbook.entry.Kind;
 import screedbook.entry.ListColumns;
 import screedbook.entry.PlantList;
 import screedbook.entry.Source;
@@ -29,7 +30,7 @@ class PlantKeysTest {
     }
 
     private void ticket(String number, String truck, String net) {
-        Form form = Forms.fresh(rig.model(), screedbook.entry.Kind.TICKET);
+        Form form = Forms.fresh(rig.model(), Kind.TICKET);
         rig.keys("t")
                 .type(form.change("number", i -> i.typed(number))
                         .change("truck", i -> i.typed(truck))

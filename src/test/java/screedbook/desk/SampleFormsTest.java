@@ -12,6 +12,7 @@ import screedbook.entry.Line;
 import screedbook.entry.Ref;
 import screedbook.entry.Source;
 import screedbook.entry.Station;
+import screedbook.entry.Ticket;
 import screedbook.entry.Unwritten;
 import screedbook.unit.Amount;
 import screedbook.unit.Unit;
@@ -48,7 +49,7 @@ class SampleFormsTest {
         return rig.lines().stream()
                 .map(l -> (Line) l)
                 .filter(l -> l.kind() == Kind.TICKET)
-                .map(l -> ((screedbook.entry.Ticket) l.entry()).paper().number())
+                .map(l -> ((Ticket) l.entry()).paper().number())
                 .toList()
                 .get(nth);
     }

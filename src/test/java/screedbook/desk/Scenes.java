@@ -545,7 +545,7 @@ final class Scenes {
     private static DeskRig jobUnread() {
         DeskRig rig = new DeskRig();
         return rig.send(new Msg.Folder(
-                java.util.Optional.empty(),
+                Optional.empty(),
                 List.of("job.json line 12: \"lifts\" is a word; right would be a list"),
                 List.of(new Msg.Row(ShiftId.of("2026-06-02-day"), "closed", 131, "RK"))));
     }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import screedbook.check.InShort;
 import screedbook.entry.Ref;
 
 /** From the words that are looked for to the entry. */
@@ -42,8 +43,7 @@ class SearchKeysTest {
         rig.send(new Msg.SeasonRead(Scenes.seasonShifts())).keys("<down><enter>");
 
         List<?> shifts = Scenes.seasonShifts();
-        assertThat(rig.effects)
-                .contains(new Effect.LookAt(((screedbook.check.InShort) shifts.get(shifts.size() - 2)).shift()));
+        assertThat(rig.effects).contains(new Effect.LookAt(((InShort) shifts.get(shifts.size() - 2)).shift()));
     }
 
     @Test

@@ -11,6 +11,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import screedbook.entry.Crew;
 import screedbook.entry.Kind;
+import screedbook.entry.Line;
 import screedbook.entry.Restart;
 import screedbook.entry.Source;
 import screedbook.entry.Stop;
@@ -130,7 +131,7 @@ class SiteKeysTest {
         rig.keys("m.<down>x<enter>");
 
         assertThat(rig.lines().subList(before, rig.lines().size()))
-                .extracting(l -> ((Crew) ((screedbook.entry.Line) l).entry()).named())
+                .extracting(l -> ((Crew) ((Line) l).entry()).named())
                 .containsExactly("foreman", "paver", "rollers");
     }
 

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import screedbook.check.Finding;
 import screedbook.check.Sort;
 import screedbook.entry.Amend;
+import screedbook.entry.Line;
 import screedbook.entry.Note;
 import screedbook.entry.Ref;
 import screedbook.entry.Tack;
@@ -194,9 +195,7 @@ class SituationKeysTest {
         assertThat(((Amend) rig.last().entry()).set()).containsEntry("fate", "placed");
         assertThat(pay(rig)).isEqualTo("22.31 T");
         assertThat(rig.screen()).contains("fate placed, was rejected");
-        assertThat(((Ticket) ((screedbook.entry.Line) rig.lines().get(1)).entry())
-                        .fate()
-                        .fate())
+        assertThat(((Ticket) ((Line) rig.lines().get(1)).entry()).fate().fate())
                 .as("the line itself")
                 .isEqualTo(Ticket.End.REJECTED);
     }

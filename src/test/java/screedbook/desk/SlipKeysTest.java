@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import screedbook.entry.Ticket;
 
 /** A likely slip is offered beside the figure, taken by one key, and never taken by itself. */
 class SlipKeysTest {
@@ -63,11 +64,7 @@ class SlipKeysTest {
     @Test
     void whatIsOfferedIsNotTakenAndWhatWasTypedIsWritten() {
         DeskRig rig = Scenes.night().keys("118<enter>44620<C-s>");
-        assertThat(((screedbook.entry.Ticket) rig.last().entry())
-                        .weights()
-                        .net()
-                        .value())
-                .isEqualByComparingTo("44620");
+        assertThat(((Ticket) rig.last().entry()).weights().net().value()).isEqualByComparingTo("44620");
         assertThat(rig.screen()).contains("44620 T");
     }
 }

@@ -3,6 +3,7 @@ package screedbook.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
+import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -89,8 +90,7 @@ class WholeNightTest {
         for (int load = 0; load < LOADS - KEYED; load++) {
             loads.add(load(load));
         }
-        rig.later((int)
-                java.time.Duration.between(rig.now(), discharged(LOADS - KEYED)).toMinutes());
+        rig.later((int) Duration.between(rig.now(), discharged(LOADS - KEYED)).toMinutes());
         rig.with(loads);
         for (int load = LOADS - KEYED; load < LOADS; load++) {
             Scenes.keyed(

@@ -7,6 +7,7 @@ import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.ReadableByteChannel;
 import java.nio.channels.WritableByteChannel;
+import java.nio.file.Files;
 import java.nio.file.OpenOption;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileAttribute;
@@ -65,7 +66,7 @@ final class BadDisk implements Channels {
         if (openFails) {
             throw new IOException("the disk is gone");
         }
-        return new Channel(FileChannel.open(path, options, attributes), name, java.nio.file.Files.isDirectory(path));
+        return new Channel(FileChannel.open(path, options, attributes), name, Files.isDirectory(path));
     }
 
     /**

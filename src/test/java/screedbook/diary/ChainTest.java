@@ -12,6 +12,7 @@ import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -97,7 +98,7 @@ class ChainTest {
                 .containsExactly(LINKED, LINKED, BROKEN, BROKEN, LINKED, LINKED, LINKED);
 
         List<byte[]> swapped = new ArrayList<>(lines);
-        java.util.Collections.swap(swapped, 2, 3);
+        Collections.swap(swapped, 2, 3);
         assertThat(Lines.links(Chain.walk(join(swapped, "\n"), null)))
                 .containsExactly(LINKED, LINKED, BROKEN, BROKEN, BROKEN, LINKED);
     }

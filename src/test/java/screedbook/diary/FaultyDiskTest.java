@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -217,10 +218,7 @@ class FaultyDiskTest {
                 Lines.appended(file);
             }
             byte[] torn = Arrays.copyOf(Lines.file(3), Lines.file(3).length - 5);
-            Files.write(
-                    diary,
-                    Arrays.copyOfRange(torn, Lines.file(2).length, torn.length),
-                    java.nio.file.StandardOpenOption.APPEND);
+            Files.write(diary, Arrays.copyOfRange(torn, Lines.file(2).length, torn.length), StandardOpenOption.APPEND);
             Access.Opened opened = Lines.opened(disk.at(), FileChannel::open);
             try (LineFile next = opened.file()) {
                 assertThat(opened.left().get().cause()).isEqualTo(Cause.NOT_CUT);

@@ -3,6 +3,7 @@ package screedbook.diary;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -99,7 +100,7 @@ class FileNameTest {
                         .allMatch(each -> each < 0x7F && each > 0x20 && forbidden.indexOf(each) < 0);
                 assertThat(name)
                         .as(typed)
-                        .isEqualTo(name.toLowerCase(java.util.Locale.ROOT))
+                        .isEqualTo(name.toLowerCase(Locale.ROOT))
                         .hasSizeLessThanOrEqualTo(32);
                 assertThat(FileName.slug(name)).as(typed).contains(name);
             });

@@ -8,6 +8,7 @@ import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.Arrays;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -75,7 +76,7 @@ class FullDiskTest {
 
     @Test
     void aTornTailOnAFullDiskIsLeftWhereItIs() throws IOException {
-        byte[] torn = java.util.Arrays.copyOf(Lines.file(4), Lines.file(4).length - 3);
+        byte[] torn = Arrays.copyOf(Lines.file(4), Lines.file(4).length - 3);
         Files.write(disk.resolve(Lines.NIGHT.text()), torn);
         fill(Long.MAX_VALUE);
         Access opening = LineFile.open(disk, Lines.NIGHT, "RK", Chain.NOTHING_BEFORE, FileChannel::open);
@@ -92,7 +93,7 @@ class FullDiskTest {
 
     @Test
     void aDiskThatMayOnlyBeReadIsSaidAtOnceAndNothingIsTouched() throws Exception {
-        byte[] torn = java.util.Arrays.copyOf(Lines.file(4), Lines.file(4).length - 3);
+        byte[] torn = Arrays.copyOf(Lines.file(4), Lines.file(4).length - 3);
         Files.write(disk.resolve(Lines.NIGHT.text()), torn);
         assertThat(run("mount", "-o", "remount,ro", disk.toString())).isZero();
         Access opening = LineFile.open(disk, Lines.NIGHT, "RK", Chain.NOTHING_BEFORE, FileChannel::open);

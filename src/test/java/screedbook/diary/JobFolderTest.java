@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.io.RandomAccessFile;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -451,13 +452,13 @@ class JobFolderTest {
                         3,
                         "2 lines were written here when the record went on in 2026-06-03-day.paver-b.jsonl already;"
                                 + " not counted, to be keyed again there where they count"));
-        assertThat(read.day().every(screedbook.entry.Ticket.class)).hasSize(2);
+        assertThat(read.day().every(Ticket.class)).hasSize(2);
         assertThat(read.day().uncounted()).hasSize(2);
     }
 
     @Test
     void aJobFileThatIsNoneForItsSizeIsNotReadIntoMemory() throws IOException {
-        try (java.io.RandomAccessFile file =
+        try (RandomAccessFile file =
                 new java.io.RandomAccessFile(job.resolve("job.json").toFile(), "rw")) {
             file.setLength(8L * 1024 * 1024 * 1024);
         }

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -213,7 +214,7 @@ class JobSheetTest {
     void aJobLongerThanALineMayBeLeavesWhatIsThere() throws IOException {
         JobSheet read = job.jobSheet();
         Map<String, Object> values = new LinkedHashMap<>(read.values());
-        List<Map<String, Object>> trucks = new java.util.ArrayList<>();
+        List<Map<String, Object>> trucks = new ArrayList<>();
         for (int i = 0; i < 3000; i++) {
             trucks.add(Map.of("number", "T" + i, "tare_lb", new BigDecimal(26000)));
         }

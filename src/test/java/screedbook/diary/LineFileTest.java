@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
@@ -221,7 +222,7 @@ class LineFileTest {
         try (LineFile file = Lines.open(folder)) {
             Lines.appended(file);
             Path copy = Files.copy(file.path(), folder.resolve("copy"));
-            Files.move(copy, file.path(), java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+            Files.move(copy, file.path(), StandardCopyOption.REPLACE_EXISTING);
             assertThat(Lines.refused(file).cause()).isEqualTo(Cause.REPLACED);
             assertThat(Files.readAllBytes(file.path())).isEqualTo(Lines.file(1));
         }

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -129,9 +130,8 @@ class LineTextTest {
         }
         assertThat(keys).doesNotHaveDuplicates().doesNotContainAnyElementsOf(reserved);
         Set<String> lower = new HashSet<>();
-        keys.forEach(key -> assertThat(lower.add(key.toLowerCase(java.util.Locale.ROOT)))
-                .as(key)
-                .isTrue());
+        keys.forEach(key ->
+                assertThat(lower.add(key.toLowerCase(Locale.ROOT))).as(key).isTrue());
     }
 
     @Test

@@ -1,6 +1,7 @@
 package screedbook.diary;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -43,7 +44,7 @@ final class Samples {
         if (type == OffsetDateTime.class) {
             return "2026-06-03T21:%02d:00-06:00".formatted(seed % 60);
         }
-        if (type == java.time.LocalDate.class) {
+        if (type == LocalDate.class) {
             return "2026-06-%02d".formatted(1 + seed % 28);
         }
         if (type == Station.class) {

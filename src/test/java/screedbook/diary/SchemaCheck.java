@@ -1,6 +1,7 @@
 package screedbook.diary;
 
 import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -19,10 +20,7 @@ final class SchemaCheck {
     /** What does not agree; empty when all does. */
     static List<String> wrong(String schema, byte[] line) throws Json.NotJson {
         SchemaCheck check = new SchemaCheck();
-        check.value(
-                "",
-                Json.file(schema.getBytes(java.nio.charset.StandardCharsets.UTF_8), new LinkedHashMap<>()),
-                Json.line(line));
+        check.value("", Json.file(schema.getBytes(StandardCharsets.UTF_8), new LinkedHashMap<>()), Json.line(line));
         return check.wrong;
     }
 

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -70,7 +71,7 @@ class SchemasTest {
     @ParameterizedTest
     @EnumSource(Kind.class)
     void theSchemaKnowsEveryKeyOfTheKind(Kind kind) throws Json.NotJson {
-        Map<String, Object> schema = Json.file(Schemas.of(kind).getBytes(UTF_8), new java.util.HashMap<>());
+        Map<String, Object> schema = Json.file(Schemas.of(kind).getBytes(UTF_8), new HashMap<>());
         for (UnitSystem system : UnitSystem.values()) {
             assertThat(((Map<?, ?>) schema.get("properties")).keySet().stream().map(Object::toString))
                     .containsAll(Json.line(line(kind, Samples.full(kind.type(), system)))

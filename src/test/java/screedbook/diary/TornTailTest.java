@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -178,9 +179,8 @@ class TornTailTest {
 
     @Test
     void changedLineEndsAreNeverTouched() throws IOException {
-        byte[] windows = new String(SIX, java.nio.charset.StandardCharsets.UTF_8)
-                .replace("\n", "\r\n")
-                .getBytes(java.nio.charset.StandardCharsets.UTF_8);
+        byte[] windows =
+                new String(SIX, StandardCharsets.UTF_8).replace("\n", "\r\n").getBytes(StandardCharsets.UTF_8);
         write(folder, windows);
         Access.Opened opened = Lines.opened(folder, FileChannel::open);
         opened.file().close();

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
@@ -115,7 +116,7 @@ class VerifyTest {
     void aFileCutAnywhereIsFound() throws IOException {
         byte[] whole = Files.readAllBytes(file);
         for (int cut = 1; cut < whole.length; cut += 7) {
-            Files.write(file, java.util.Arrays.copyOf(whole, cut));
+            Files.write(file, Arrays.copyOf(whole, cut));
             assertThat(Verify.of(JobFolder.at(job)).sound())
                     .as("cut at %d", cut)
                     .isFalse();

@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import screedbook.unit.Amount;
 import screedbook.unit.UnitSystem;
 
 /** The list of kinds and the keys of their lines; the words that keys must not be are the record's own rule. */
@@ -114,8 +115,6 @@ class KindTest {
     @EnumSource(Kind.class)
     void onlyAFigureWithAUnitIsAnAmount(Kind kind) {
         kind.fields()
-                .forEach(f -> assertThat(f.measure().isPresent())
-                        .as(f.name())
-                        .isEqualTo(f.type() == screedbook.unit.Amount.class));
+                .forEach(f -> assertThat(f.measure().isPresent()).as(f.name()).isEqualTo(f.type() == Amount.class));
     }
 }

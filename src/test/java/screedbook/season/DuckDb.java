@@ -1,6 +1,8 @@
 package screedbook.season;
 
 import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.ResultSet;
@@ -57,7 +59,7 @@ public final class DuckDb {
 
     /** Puts a file of SQL to the engine and prints the rows: for the benchmark, a process of its own. */
     public static void main(String[] words) throws Exception {
-        String query = java.nio.file.Files.readString(java.nio.file.Path.of(words[0]));
+        String query = Files.readString(Path.of(words[0]));
         StringBuilder out = new StringBuilder();
         rows(query).forEach(row -> out.append(row).append('\n'));
         System.out.print(out);

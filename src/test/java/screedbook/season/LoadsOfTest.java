@@ -3,10 +3,12 @@ package screedbook.season;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.Stream;
@@ -147,18 +149,18 @@ class LoadsOfTest {
             }
             case 1 -> joined(bytes, at, at + 1, "");
             case 2 -> joined(bytes, at, at, "7");
-            case 3 -> java.util.Arrays.copyOf(bytes, at);
+            case 3 -> Arrays.copyOf(bytes, at);
             default ->
-                new String(bytes, java.nio.charset.StandardCharsets.ISO_8859_1)
+                new String(bytes, StandardCharsets.ISO_8859_1)
                         .replace("\n", "\r\n")
-                        .getBytes(java.nio.charset.StandardCharsets.ISO_8859_1);
+                        .getBytes(StandardCharsets.ISO_8859_1);
         };
     }
 
     private static byte[] joined(byte[] bytes, int to, int from, String between) {
         byte[] made = new byte[to + between.length() + bytes.length - from];
         System.arraycopy(bytes, 0, made, 0, to);
-        System.arraycopy(between.getBytes(java.nio.charset.StandardCharsets.US_ASCII), 0, made, to, between.length());
+        System.arraycopy(between.getBytes(StandardCharsets.US_ASCII), 0, made, to, between.length());
         System.arraycopy(bytes, from, made, to + between.length(), bytes.length - from);
         return made;
     }

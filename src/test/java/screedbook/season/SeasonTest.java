@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -108,7 +109,7 @@ class SeasonTest {
                 .toList();
         BigDecimal mean = readings.stream()
                 .reduce(BigDecimal.ZERO, BigDecimal::add)
-                .divide(BigDecimal.valueOf(readings.size()), 6, java.math.RoundingMode.HALF_UP);
+                .divide(BigDecimal.valueOf(readings.size()), 6, RoundingMode.HALF_UP);
 
         assertThat(value(of("job").get(0), "paver-temperature-mean.19-64")).isEqualByComparingTo(mean);
         assertThat(value(of("job").get(0), "paver-temperature-least.19-64"))

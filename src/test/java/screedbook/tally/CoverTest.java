@@ -10,6 +10,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
+import java.util.function.IntFunction;
 import java.util.function.IntPredicate;
 import org.junit.jupiter.api.RepeatedTest;
 import org.junit.jupiter.api.RepetitionInfo;
@@ -64,7 +65,7 @@ class CoverTest {
     }
 
     /** Every foot is covered where it should be, by whom it should be, and the length is the number of feet. */
-    private static void same(Cover cover, IntPredicate where, java.util.function.IntFunction<Set<Ref>> by) {
+    private static void same(Cover cover, IntPredicate where, IntFunction<Set<Ref>> by) {
         Feet feet = new Feet(cover.stretches());
         int length = 0;
         for (int foot = 0; foot < FEET; foot++) {

@@ -3,6 +3,7 @@ package screedbook.tally;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -299,7 +300,7 @@ class FillingTest {
                 .containsExactly(
                         "sublot 2 draw 1, ton number 1 is " + right + ", told 0.0100",
                         "sublot 2 draw 1 lies "
-                                + right.movePointRight(2).setScale(2, java.math.RoundingMode.DOWN)
+                                + right.movePointRight(2).setScale(2, RoundingMode.DOWN)
                                 + " into the sublot, told 1.00 T");
     }
 

@@ -6,6 +6,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.DisplayName;
@@ -158,7 +159,7 @@ class PullAreaTest {
         int end = 200 + random.nextInt(400);
         laid("12+00", sta(1200 + end));
         BigDecimal[] wide = new BigDecimal[end];
-        java.util.Arrays.fill(wide, new BigDecimal(12));
+        Arrays.fill(wide, new BigDecimal(12));
         int at = random.nextInt(60);
         for (int i = random.nextInt(1, 5); i > 0; i--) {
             int length = random.nextInt(1, 9) * 20;
@@ -174,7 +175,7 @@ class PullAreaTest {
             }
             at += length + random.nextInt(40);
         }
-        BigDecimal feet = java.util.Arrays.stream(wide).reduce(BigDecimal.ZERO, BigDecimal::add);
+        BigDecimal feet = Arrays.stream(wide).reduce(BigDecimal.ZERO, BigDecimal::add);
 
         assertThat(area()).isEqualTo(feet.divide(new BigDecimal(9), 2, RoundingMode.HALF_UP) + " yd²");
     }

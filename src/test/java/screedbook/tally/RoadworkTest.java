@@ -12,6 +12,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.IntPredicate;
 import org.junit.jupiter.api.RepeatedTest;
 import org.junit.jupiter.api.RepetitionInfo;
 import org.junit.jupiter.api.Test;
@@ -331,7 +332,7 @@ class RoadworkTest {
         }
     }
 
-    private static BigDecimal count(List<List<Ref>> feet, java.util.function.IntPredicate where) {
+    private static BigDecimal count(List<List<Ref>> feet, IntPredicate where) {
         int count = 0;
         for (int foot = 0; foot < FEET; foot++) {
             count += where.test(foot) ? 1 : 0;

@@ -13,6 +13,8 @@ import screedbook.job.Job;
 import screedbook.job.Wanted;
 import screedbook.job.Wanted.Change;
 import screedbook.job.Wanted.Count;
+import screedbook.unit.Amount;
+import screedbook.unit.Unit;
 
 /** The job's own checks come due by what is counted, and what the work went on without is named. */
 class WantsTest {
@@ -217,8 +219,8 @@ class WantsTest {
         assertThat(closed.asked()).isEqualTo(2);
     }
 
-    private static screedbook.unit.Amount ton(String tons) {
-        return screedbook.unit.Amount.of(tons, screedbook.unit.Unit.SHORT_TON);
+    private static Amount ton(String tons) {
+        return Amount.of(tons, Unit.SHORT_TON);
     }
 
     private static Job withLots(Job j, Job.Lots lots) {

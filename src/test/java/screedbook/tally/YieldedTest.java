@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import screedbook.entry.Kind;
 import screedbook.entry.Station;
+import screedbook.entry.YesNo;
 import screedbook.job.Job;
 import screedbook.job.Planning;
 import screedbook.job.Wanted;
@@ -381,12 +382,7 @@ class YieldedTest {
     @Test
     void aLiftThatLevelsHasNoTarget() {
         Job.Lift level = new Job.Lift(
-                2,
-                Job.Layer.BELOW_RIDING_SURFACE,
-                Amount.of("2.00", Unit.INCH),
-                "12.5-70A",
-                null,
-                screedbook.entry.YesNo.YES);
+                2, Job.Layer.BELOW_RIDING_SURFACE, Amount.of("2.00", Unit.INCH), "12.5-70A", null, YesNo.YES);
         Job j = job;
         Job levels = Jobs.with(j, "lifts", List.of(level));
         Shift shift = checked(paved(), "tons_ston", "160");

@@ -39,6 +39,7 @@ import screedbook.entry.Source;
 import screedbook.entry.Standing;
 import screedbook.entry.Ticket;
 import screedbook.entry.Unwritten;
+import screedbook.entry.YesNo;
 import screedbook.shelf.Shelf;
 import screedbook.shelf.ShiftFile;
 
@@ -306,7 +307,7 @@ class HandsTest {
         Hands hands = new Hands(folder, "paver", "screedbook", Clock.fixed(now.toInstant(), now.getOffset()));
         List<Msg> told = Collections.synchronizedList(new ArrayList<>());
         Closing closing = closing();
-        Closing last = new Closing(closing.theirs(), null, null, screedbook.entry.YesNo.YES, null, null, null, null);
+        Closing last = new Closing(closing.theirs(), null, null, YesNo.YES, null, null, null, null);
         hands.carryOut(new Effect.Open(SHIFT, "AB", true), told::add);
         hands.carryOut(new Effect.Write(List.of(load(now))), told::add);
         hands.carryOut(new Effect.Write(List.of(new Unwritten(now, "AB", Source.LIVE, last, Aside.NONE))), told::add);

@@ -7,6 +7,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -98,7 +99,7 @@ class UnitTest {
 
     @Test
     void aSuffixNamesOneUnitAndNoSuffixIsTheSameButForCase() {
-        assertThat(Stream.of(Unit.values()).map(unit -> unit.suffix().toLowerCase(java.util.Locale.ROOT)))
+        assertThat(Stream.of(Unit.values()).map(unit -> unit.suffix().toLowerCase(Locale.ROOT)))
                 .doesNotHaveDuplicates();
         for (Unit unit : Unit.values()) {
             assertThat(Unit.ofSuffix(unit.suffix())).contains(unit);
