@@ -19,7 +19,7 @@ final class DueCases {
         Map<String, Object> often = Map.of(
                 "checks",
                 Map.of("others", List.of(Map.of("kind", "yield", "each", new BigDecimal("40"), "of", "tons"))));
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "check-overdue",
                 "",
                 Sort.MISSING,
@@ -50,28 +50,28 @@ final class DueCases {
      */
     private static void yields() {
         Map<String, Object> florida = Map.of("sheet", "florida-300-330-334");
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "yield-check",
                 "",
                 Sort.OUTSIDE,
                 "of the planned spread rate 105.1 %",
                 five(florida, "from_sta=12+00 to_sta=19+32"),
                 five(florida, "from_sta=12+00 to_sta=19+33"));
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "yield-check",
                 "69",
                 Sort.LOOK_AGAIN,
                 "of the planned spread rate 120.1 %",
                 five(Map.of(), "from_sta=12+00 to_sta=18+40.5"),
                 five(Map.of(), "from_sta=12+00 to_sta=18+41.5"));
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "yield-no-rate",
                 "70",
                 Sort.DOES_NOT_ADD_UP,
                 "no rate, no length, from and to are one place",
                 five(Map.of(), "from_sta=12+00 to_sta=12+00"),
                 five(Map.of(), "from_sta=12+00 to_sta=19+33"));
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "spread-paid",
                 "",
                 Sort.LOOK_AGAIN,
@@ -90,21 +90,21 @@ final class DueCases {
                 List.of(Shift.map(
                         "number=2 layer=riding-surface thickness_in=2.0 mix=12.5-70A base=asphalt" + " varies=yes")));
         String probe = "depth state=compacted place_sta=13+00 pull=B lift=2 thickness_in=";
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "depth-probed",
                 "",
                 Sort.OUTSIDE,
                 "B lift 2 13+00: rolled mat, 2.0 in planned, 1.74 in",
                 Shift.night(quarter).at("21:00", probe + "1.74"),
                 Shift.night(quarter).at("21:00", probe + "1.75"));
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "depth-probed",
                 "71",
                 Sort.OUTSIDE,
                 "3.00 in",
                 Shift.night(quarter).at("21:00", probe + "3.00"),
                 Shift.night(levels).at("21:00", probe + "3.00"));
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "depth-probed",
                 "",
                 Sort.OUTSIDE,

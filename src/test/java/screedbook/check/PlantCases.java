@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Map;
 import screedbook.entry.PlantRows;
 
-/** The cases of the rules about plants and trucks, for {@link RulesTest}. */
+/** The cases of the rules about plants and trucks. */
 final class PlantCases {
     private PlantCases() {}
 
@@ -15,7 +15,7 @@ final class PlantCases {
 
     /** Situation 38 and the sightings of WisDOT's guidance on load tickets, 2020, 109.1.4.2; limits: common practice. */
     private static void trucks() {
-        RulesTest.rule(
+        RuleCases.rule(
                 "truck-not-on-job",
                 "",
                 Sort.LOOK_AGAIN,
@@ -28,14 +28,14 @@ final class PlantCases {
                         .at("20:01", "truck truck=T118 step=on-job")
                         .load("21:00", "1001", "")
                         .load("21:10", "1002", "truck=T118"));
-        RulesTest.rule(
+        RuleCases.rule(
                 "truck-left",
                 "",
                 Sort.LOOK_AGAIN,
                 "truck T104 left the job 22:00, ticket 1001 loaded 22:01",
                 s -> s.at("22:00", "truck truck=T104 step=off-job").load("22:30", "1001", "loaded=22:01"),
                 s -> s.at("22:02", "truck truck=T104 step=off-job").load("22:30", "1001", "loaded=22:01"));
-        RulesTest.rule(
+        RuleCases.rule(
                 "truck-not-seen",
                 "",
                 Sort.LOOK_AGAIN,
@@ -44,14 +44,14 @@ final class PlantCases {
                         .at("21:05", "truck truck=T104 step=seen")
                         .load("21:10", "1002", "truck=T118"),
                 s -> s.load("21:00", "1001", "").load("21:10", "1002", "truck=T118"));
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "round-short",
                 "38",
                 Sort.LOOK_AGAIN,
                 "loaded 20:30 and 21:05, 35 min, 58 % of the planned round of 60 min",
                 hauled().load("20:50", "1001", "loaded=20:30").load("21:30", "1002", "loaded=21:05 net_ston=21.90"),
                 hauled().load("20:50", "1001", "loaded=20:30").load("21:30", "1002", "loaded=21:06 net_ston=21.90"));
-        RulesTest.rule(
+        RuleCases.rule(
                 "net-same-again",
                 "37",
                 Sort.LOOK_AGAIN,
@@ -74,21 +74,21 @@ final class PlantCases {
 
     /** Situations 26, 28, 29, 53 and 66: the plant's total and the plant's own list. */
     private static void plants() {
-        RulesTest.rule(
+        RuleCases.rule(
                 "plant-total",
                 "66",
                 Sort.DOES_NOT_ADD_UP,
                 "Quarry 12.5-70A until 23:00: the plant 3 loads 64.57 T, here 3 loads 64.56 T",
                 s -> three(s).at("23:00", "plant-total plant=Quarry mix=12.5-70A loads=3 tons_ston=64.57"),
                 s -> three(s).at("23:00", "plant-total plant=Quarry mix=12.5-70A loads=3 tons_ston=64.56"));
-        RulesTest.rule(
+        RuleCases.rule(
                 "list-not-there",
                 "",
                 Sort.MISSING,
                 "list quarry.csv of Quarry: it is not there",
                 s -> s.list(PlantRows.gone("Quarry", "quarry.csv", "it is not there")),
                 s -> s.list());
-        RulesTest.rule(
+        RuleCases.rule(
                 "list-not-read",
                 "",
                 Sort.LOOK_AGAIN,
@@ -96,7 +96,7 @@ final class PlantCases {
                 s -> s.list(new PlantRows(
                         "Quarry", "quarry.csv", "", List.of(), List.of("quarry.csv:4: a line that is no CSV"))),
                 s -> s.list());
-        RulesTest.rule(
+        RuleCases.rule(
                 "list-clock",
                 "",
                 Sort.LOOK_AGAIN,
@@ -109,21 +109,21 @@ final class PlantCases {
                                 "1001 T104 21.96 2026-06-03 20:41",
                                 "1002 T118 22.10 2026-06-03 20:51",
                                 "1003 T119 20.50 2026-06-03 21:30"));
-        RulesTest.rule(
+        RuleCases.rule(
                 "list-number-again",
                 "",
                 Sort.LOOK_AGAIN,
                 "numbers that Quarry's list has once more: 1; line 3, ticket 1001, truck T118, 22.00 T",
                 s -> s.load("21:00", "1001", "").list("1001 T104 22.31", "1001 T118 22.00"),
                 s -> s.load("21:00", "1001", "").list("1001 T104 22.31", "1002 T118 22.00"));
-        RulesTest.rule(
+        RuleCases.rule(
                 "list-of-other-hours",
                 "",
                 Sort.LOOK_AGAIN,
                 "loaded before this shift began or after it was closed, in Quarry's list: 1; line 2, ticket 900",
                 s -> s.load("21:00", "1001", "").list("900 T104 22.00 2026-06-03 19:29"),
                 s -> s.load("21:00", "1001", "").list("900 T104 22.00 2026-06-03 19:30"));
-        RulesTest.rule(
+        RuleCases.rule(
                 "list-load-not-here",
                 "26, 28, 53",
                 Sort.MISSING,
@@ -132,7 +132,7 @@ final class PlantCases {
                 s -> s.load("21:00", "1001", "")
                         .load("21:10", "1002", "truck=T118 net_ston=22.00")
                         .list("1001 T104 22.31", "1002 T118 22.00"));
-        RulesTest.rule(
+        RuleCases.rule(
                 "list-load-not-there",
                 "53",
                 Sort.MISSING,
@@ -143,21 +143,21 @@ final class PlantCases {
                 s -> s.load("21:00", "1001", "")
                         .load("21:10", "1002", "truck=T118 net_ston=22.00 plant=River")
                         .list("1001 T104 22.31"));
-        RulesTest.rule(
+        RuleCases.rule(
                 "list-number",
                 "29",
                 Sort.LOOK_AGAIN,
                 "number 10?1 here, 1001 in the list: line 2, ticket 1001, truck T104, 22.31 T",
                 s -> s.load("21:00", "10?1", "").list("1001 T104 22.31"),
                 s -> s.load("21:00", "10?1", "").list("1001 T118 22.30"));
-        RulesTest.rule(
+        RuleCases.rule(
                 "list-differs",
                 "53",
                 Sort.DOES_NOT_ADD_UP,
                 "ticket 1001: net 21.96 T here, 21.69 T in the list",
                 s -> s.load("21:00", "1001", "net_ston=21.96").list("1001 T104 21.69"),
                 s -> s.load("21:00", "1001", "net_ston=21.96").list("1001 0104 21.960"));
-        RulesTest.rule(
+        RuleCases.rule(
                 "list-differs",
                 "50",
                 Sort.DOES_NOT_ADD_UP,

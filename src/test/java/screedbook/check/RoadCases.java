@@ -8,7 +8,7 @@ import java.util.Map;
 import screedbook.spec.SpecSheet;
 import screedbook.tally.ToDate;
 
-/** The cases of the rules about places, for {@link RulesTest}. */
+/** The cases of the rules about places. */
 final class RoadCases {
     /** A job from 12+00 to 112+00 with two pulls of 12 ft in each lift. */
     static final Map<String, Object> ROAD = Map.of(
@@ -42,21 +42,21 @@ final class RoadCases {
     }
 
     private static void places() {
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "station-beyond-job",
                 "61",
                 Sort.LOOK_AGAIN,
                 "ticket: 112+01 lies beyond the job",
                 night().load("21:00", "1001", "from_sta=111+00 to_sta=112+01"),
                 night().load("21:00", "1001", "from_sta=111+00 to_sta=112+00"));
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "station-beyond-job",
                 "61",
                 Sort.LOOK_AGAIN,
                 "surface: 11+99 lies beyond the job",
                 night().at("21:00", "surface surface_degF=70 place_sta=11+99 pull=B lift=2"),
                 Shift.night(Map.of()).at("21:00", "surface surface_degF=70 place_sta=11+99 pull=B lift=2"));
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "paved-twice",
                 "63",
                 Sort.LOOK_AGAIN,
@@ -68,21 +68,21 @@ final class RoadCases {
     }
 
     private static void earlier() {
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "paved-before",
                 "62, 63",
                 Sort.LOOK_AGAIN,
                 "B lift 2: 19+94 to 20+00 (6 ft) is paved since 2026-06-02-day",
                 night().after(yesterday()).load("21:00", "1001", "from_sta=19+94 to_sta=21+00"),
                 night().after(yesterday()).load("21:00", "1001", "from_sta=19+95 to_sta=21+00"));
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "paved-before",
                 "63",
                 Sort.LOOK_AGAIN,
                 "B lift 2: 13+00 to 15+00 (200 ft) is paved since 2026-06-02-day",
                 night().after(yesterday()).load("21:00", "1001", "from_sta=13+00 to_sta=15+00"),
                 night().after(yesterday()).load("21:00", "1001", "pull=A from_sta=13+00 to_sta=15+00"));
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "gap-to-last-shift",
                 "62",
                 Sort.LOOK_AGAIN,
@@ -91,7 +91,7 @@ final class RoadCases {
                 night().after(yesterday()).load("21:00", "1001", "from_sta=20+05 to_sta=21+00"));
         Map<String, Object> down = new HashMap<>(ROAD);
         down.put("pulls", List.of(Shift.map("name=B lift=2 left_ft=0 right_ft=12 direction=down")));
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "gap-to-last-shift",
                 "59, 62",
                 Sort.LOOK_AGAIN,
@@ -121,42 +121,42 @@ final class RoadCases {
     }
 
     private static void areas() {
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "tacked-area",
                 "77",
                 Sort.OUTSIDE,
                 "B lift 2: tacked 1468 yd², paved 1333 yd², of the paved area tacked 110.1 %",
                 paved().at("20:00", SHOT + "to_sta=23+01"),
                 paved().at("20:00", SHOT + "to_sta=23+00"));
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "tacked-area",
                 "77",
                 Sort.OUTSIDE,
                 "tacked 1265 yd², paved 1333 yd², of the paved area tacked 94.9 %",
                 paved().at("20:00", SHOT + "to_sta=21+49"),
                 paved().at("20:00", SHOT + "to_sta=21+50"));
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "tacked-area",
                 "77, 78",
                 Sort.OUTSIDE,
                 "tacked 1667 yd²",
                 paved().at("20:00", SHOT + "to_sta=22+00").at("20:10", SHOT + "to_sta=22+00 width_ft=15"),
                 paved().at("20:00", SHOT + "to_sta=22+00").at("20:10", SHOT + "to_sta=22+00"));
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "tacked-area",
                 "77",
                 Sort.OUTSIDE,
                 "tacked 2667 yd²",
                 paved().at("20:00", SHOT + "to_sta=32+00"),
                 night().load("21:00", "1001", "from_sta=12+00 to_sta=22+00").at("20:00", SHOT + "to_sta=32+00"));
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "tack-face-length",
                 "",
                 Sort.MISSING,
                 "B lift 2: 51 ft of 1000 ft paved without a tacked face of the longitudinal joint noted for it (5.1 %)",
                 night().load("21:00", "1001", "from_sta=12+00 to_sta=22+00").at("20:00", FACE + "to_sta=21+49"),
                 night().load("21:00", "1001", "from_sta=12+00 to_sta=22+00").at("20:00", FACE + "to_sta=21+50"));
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "tack-face-length",
                 "",
                 Sort.MISSING,
@@ -166,7 +166,7 @@ final class RoadCases {
                 night().load("21:00", "1001", "from_sta=12+00 to_sta=22+00")
                         .at("20:00", "joint run=longitudinal pull=B lift=2 from_sta=12+00 to_sta=17+00 tacked=yes")
                         .at("20:10", "joint run=longitudinal pull=B lift=2 from_sta=17+00 to_sta=22+00 heat=hot"));
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "tack-face",
                 "",
                 Sort.MISSING,
@@ -175,7 +175,7 @@ final class RoadCases {
                         .at("20:00", "joint run=longitudinal pull=B lift=2 from_sta=12+00 to_sta=22+00 tacked=no"),
                 night().load("21:00", "1001", "from_sta=12+00 to_sta=22+00")
                         .at("20:00", "joint run=longitudinal pull=B lift=2 from_sta=12+00 to_sta=22+00 tacked=yes"));
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "area-overlap",
                 "67",
                 Sort.DOES_NOT_ADD_UP,

@@ -81,7 +81,7 @@ final class SampleCases {
     }
 
     private static void places() {
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "place-without-sample",
                 "83",
                 Sort.MISSING,
@@ -89,7 +89,7 @@ final class SampleCases {
                 drawn().load("21:10", "1002", "from_sta=14+00 to_sta=16+00"),
                 drawn().at("21:05", "sample sample=S-1 material=mix ticket=1001 lot=1 sublot=1")
                         .load("21:10", "1002", "from_sta=14+00 to_sta=16+00"));
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "sample-instead",
                 "83",
                 Sort.MISSING,
@@ -101,14 +101,14 @@ final class SampleCases {
                                 "21:15",
                                 "sample sample=S-1 ticket=1002 lot=1 sublot=1 draw=paver/5"
                                         + " instead_of=load~1001,~missed allowed_by=AS"));
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "sample-instead",
                 "83",
                 Sort.MISSING,
                 "sample S-1 instead of load 1001, missed, allowed by: not noted",
                 Shift.night(LOTS).at("21:15", "sample sample=S-1 instead_of=load~1001,~missed"),
                 Shift.night(LOTS).at("21:15", "sample sample=S-1 instead_of=load~1001,~missed allowed_by=AS"));
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "seed-differs",
                 "",
                 Sort.DOES_NOT_ADD_UP,
@@ -129,14 +129,14 @@ final class SampleCases {
     }
 
     private static void samples() {
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "sample-number-again",
                 "",
                 Sort.DOES_NOT_ADD_UP,
                 "sample S-1: the number stands at 2026-06-03-night paver/5",
                 sampled().at("21:20", "sample sample=S-1"),
                 sampled().at("21:20", "sample sample=S-2"));
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "sample-not-known",
                 "",
                 Sort.LOOK_AGAIN,
@@ -146,21 +146,21 @@ final class SampleCases {
     }
 
     private static void custody() {
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "seal-differs",
                 "85",
                 Sort.DOES_NOT_ADD_UP,
                 "sample S-1: seal 4412 read, sealed under 4411",
                 sampled().at("22:00", "custody sample=S-1 given_by=RK taken_by=LM seal_number=4412"),
                 sampled().at("22:00", "custody sample=S-1 given_by=RK taken_by=LM seal_number=4411"));
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "seal-not-whole",
                 "85",
                 Sort.LOOK_AGAIN,
                 "sample S-1: the seal was not whole",
                 sampled().at("22:00", "custody sample=S-1 given_by=RK taken_by=LM seal_number=4411 whole=no"),
                 sampled().at("22:00", "custody sample=S-1 given_by=RK taken_by=LM seal_number=4411 whole=yes"));
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "custody-gap",
                 "85",
                 Sort.DOES_NOT_ADD_UP,
@@ -171,7 +171,7 @@ final class SampleCases {
                 sampled()
                         .at("22:00", "custody sample=S-1 given_by=RK taken_by=LM")
                         .at("22:30", "custody sample=S-1 given_by=lm taken_by=CD"));
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "custody-open",
                 "85",
                 Sort.LOOK_AGAIN,
@@ -189,14 +189,14 @@ final class SampleCases {
                     + " correlation_lb_ft3=1.2 gmm=2.480 secured=two~locks";
 
     private static void gauges() {
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "gauge-standard-count",
                 "86",
                 Sort.MISSING,
                 "gauge G-1: 2 readings before a standard count of this shift",
                 Shift.night(LOTS).at("21:00", READ).at("21:05", READ).at("21:10", CHECKED),
                 Shift.night(LOTS).at("20:50", CHECKED).at("21:00", READ).at("21:05", READ));
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "gauge-not-fit",
                 "86",
                 Sort.LOOK_AGAIN,
@@ -209,7 +209,7 @@ final class SampleCases {
                         .at("20:55", CHECKED)
                         .at("21:00", READ));
         String bare = READ.replace(" correlation_lb_ft3=1.2", "");
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "gauge-not-correlated",
                 "",
                 Sort.MISSING,
@@ -228,7 +228,7 @@ final class SampleCases {
                                         + " correlation_lb_ft3=2.1")
                         .at("21:00", bare));
         String open = READ.replace(" secured=two~locks", "");
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "gauge-not-secured",
                 "",
                 Sort.MISSING,
@@ -244,21 +244,21 @@ final class SampleCases {
     }
 
     private static void densities() {
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "density-unusual",
                 "",
                 Sort.LOOK_AGAIN,
                 "core C-1 at 12+50, density 87.96 %",
                 Shift.night(LOTS).at("21:00", core("C-1", "2.199")),
                 Shift.night(LOTS).at("21:00", core("C-1", "2.200")));
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "density",
                 "",
                 Sort.OUTSIDE,
                 "core C-1 at 12+50, density 91.96 %",
                 Shift.night(LOTS).judgedBy(OWN).at("21:00", core("C-1", "2.299")),
                 Shift.night(LOTS).judgedBy(OWN).at("21:00", core("C-1", "2.300")));
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "density-mean",
                 "",
                 Sort.LOOK_AGAIN,
@@ -275,14 +275,14 @@ final class SampleCases {
                         .at("21:10", core("C-2", "2.340")));
         Map<String, Object> strip = sheet("control-strip-virginia");
         String read = READ + " target_lb_ft3=154.0 lot=1 sublot=1";
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "of-control-strip",
                 "",
                 Sort.OUTSIDE,
                 "of the control strip 94.935 %",
                 Shift.night(strip).at("20:50", CHECKED).at("21:00", read),
                 Shift.night(strip).at("20:50", CHECKED).at("21:00", read.replace("145.0", "145.1")));
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "mean-of-control-strip",
                 "",
                 Sort.OUTSIDE,
@@ -298,14 +298,14 @@ final class SampleCases {
         Map<String, Object> wsdot = sheet("wsdot-5-04");
         String cold = "profile from_sta=12+00 to_sta=13+00 pull=B lift=2 hottest_degF=280 coldest_degF=240"
                 + " density_wanted=yes";
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "density-cold-spot",
                 "",
                 Sort.OUTSIDE,
                 "core C-1 at 12+50, density at a cold spot 89.96 %",
                 Shift.night(wsdot).at("21:00", cold).at("22:00", core("C-1", "2.249")),
                 Shift.night(wsdot).at("21:00", cold).at("22:00", core("C-1", "2.250")));
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "water-absorbed",
                 "",
                 Sort.OUTSIDE,
@@ -331,7 +331,7 @@ final class SampleCases {
     }
 
     private static void lots() {
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "density-tests",
                 "",
                 Sort.LOOK_AGAIN,
@@ -342,7 +342,7 @@ final class SampleCases {
         Map<String, Object> small = new HashMap<>(oklahoma);
         small.put("lots", Map.of("lot_ston", new BigDecimal("40"), "ends", "exact-ton", "overnight", "carry"));
         // 90.8, 92.0, 92.4: mean 91.733, s 0.8327, QL 0.2802; of three tests 50 + 100 asin(Q sqrt(3) / 2) / pi is 57.80
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "density-within",
                 "",
                 Sort.OUTSIDE,
@@ -358,14 +358,14 @@ final class SampleCases {
     }
 
     private static void cores() {
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "core-height",
                 "",
                 Sort.OUTSIDE,
                 "core C-1, height untrimmed 1.24 in",
                 Shift.night(LOTS).at("21:00", core("C-1", "2.310") + " height_in=1.24"),
                 Shift.night(LOTS).at("21:00", core("C-1", "2.310") + " height_in=1.25"));
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "core-height",
                 "",
                 Sort.OUTSIDE,
@@ -376,7 +376,7 @@ final class SampleCases {
                                 "depth thickness_in=1.24 state=core-untrimmed place_sta=12+50 pull=B lift=2 core=C-1"),
                 Shift.night(LOTS)
                         .at("21:00", "depth thickness_in=1.24 state=compacted place_sta=12+50 pull=B lift=2 core=C-1"));
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "core-off-mark",
                 "84",
                 Sort.MISSING,
@@ -387,7 +387,7 @@ final class SampleCases {
         newer.put(
                 "lots",
                 Map.of("lot_ston", new BigDecimal("100"), "sublot_ston", new BigDecimal("40"), "retest", "newer"));
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "retest-rule",
                 "87",
                 Sort.LOOK_AGAIN,

@@ -35,7 +35,7 @@ final class SiteCases {
 
     private static void one(
             String rule, Sort sort, String seen, Map<String, Object> job, String raising, String quiet) {
-        RulesTest.shifts(
+        RuleCases.shifts(
                 rule,
                 "",
                 sort,
@@ -102,7 +102,7 @@ final class SiteCases {
     private static void sublots() {
         Map<String, Object> cut = new HashMap<>(CAMERA);
         cut.put("lots", Shift.map("lot_ston=80 sublot_ston=40 ends=nearest-ticket overnight=carry"));
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "uncompacted-sublot",
                 "",
                 Sort.MISSING,
@@ -277,7 +277,7 @@ final class SiteCases {
     }
 
     private static void stops() {
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "stop-long",
                 "",
                 Sort.OUTSIDE,
@@ -288,28 +288,28 @@ final class SiteCases {
                 Shift.night(ALLOWED)
                         .at("21:00", "stop cause=no-trucks waiting=3")
                         .at("21:20", "restart of=paver/4"));
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "stop-long",
                 "",
                 Sort.OUTSIDE,
                 "the paver stood for 25 min",
                 Shift.night(ALLOWED).at("21:30", "stop cause=rain ended=21:55"),
                 Shift.night(Map.of()).at("21:30", "stop cause=rain ended=23:55"));
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "stop-without-end",
                 "",
                 Sort.MISSING,
                 "the paver stopped 21:00, its restart: not noted",
                 Shift.night().at("21:00", "stop cause=plant").at("22:00", "closing agreed=yes"),
                 Shift.night().at("21:00", "stop cause=plant"));
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "stop-times",
                 "",
                 Sort.DOES_NOT_ADD_UP,
                 "stopped 21:00, went on 20:50",
                 Shift.night().at("21:00", "stop cause=plant ended=20:50"),
                 Shift.night().at("21:00", "stop cause=plant ended=21:00"));
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "restart-without-stop",
                 "",
                 Sort.DOES_NOT_ADD_UP,
@@ -341,7 +341,7 @@ final class SiteCases {
                 "instrument instrument=T1 against=other-instrument shows_degF=280 known_degF=283",
                 "instrument instrument=T1 against=boiling-water shows_degF=200");
         Map<String, Object> overdue = Map.of("instruments", java.util.List.of(Map.of("id", "T1", "due", "2026-06-01")));
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "instrument-due",
                 "",
                 Sort.OUTSIDE,
@@ -350,7 +350,7 @@ final class SiteCases {
                 Shift.night(overdue)
                         .at("21:00", "instrument instrument=T1 fit=yes")
                         .at("21:10", "mat mat_degF=280 instrument=T1"));
-        RulesTest.shifts(
+        RuleCases.shifts(
                 "instrument-not-fit",
                 "",
                 Sort.LOOK_AGAIN,
