@@ -14,6 +14,7 @@ import screedbook.calc.PercentWithin;
 import screedbook.calc.Rounding;
 import screedbook.entry.Ref;
 import screedbook.job.Job;
+import screedbook.job.Mix;
 import screedbook.spec.Asked;
 import screedbook.spec.Demand;
 import screedbook.spec.Limit;
@@ -235,8 +236,8 @@ public final class Acceptance {
     private void pay(
             Densities.OfLot lot, Situation situation, Optional<PercentWithin> within, Asked asked, PayFormula formula) {
         Boolean coarse = job.mix(lot.mix())
-                .map(Job.Mix::gradation)
-                .map(g -> g == Job.Gradation.COARSE)
+                .map(Mix::gradation)
+                .map(g -> g == Mix.Gradation.COARSE)
                 .orElse(null);
         PayFormula.Factor factor = formula.factor(new PayFormula.Lot(
                 values(sheet, situation, lot),

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import screedbook.job.Job;
+import screedbook.job.Mix;
 import screedbook.spec.Limit;
 import screedbook.spec.Quantity;
 import screedbook.spec.Ruling;
@@ -37,7 +38,7 @@ record Bounds(List<Bound> all, List<String> silent) {
                 situation,
                 Quantity.PLANT_MIX,
                 Quantity.PLANT_DIFFERENCE,
-                job.mix(mix).map(Job.Mix::targetPlant));
+                job.mix(mix).map(Mix::targetPlant));
     }
 
     static Bounds paverHeat(Job job, SpecSheet sheet, Situation situation, String mix) {
@@ -46,7 +47,7 @@ record Bounds(List<Bound> all, List<String> silent) {
                 situation,
                 Quantity.PAVER_MIX,
                 Quantity.PAVER_DIFFERENCE,
-                job.mix(mix).map(Job.Mix::targetPaver));
+                job.mix(mix).map(Mix::targetPaver));
     }
 
     static List<Bound> around(SpecSheet sheet, Situation situation, Quantity quantity, Amount target) {

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import screedbook.job.Job;
+import screedbook.job.Mix;
 import screedbook.spec.Asked;
 import screedbook.spec.Demand;
 import screedbook.spec.Quantity;
@@ -40,7 +41,7 @@ final class Case {
     }
 
     /** A mix temperature: its own limits, and those around the mix's target where it has one. */
-    Bounds heat(Quantity own, Quantity around, Function<Job.Mix, Amount> target) {
+    Bounds heat(Quantity own, Quantity around, Function<Mix, Amount> target) {
         return bounds.computeIfAbsent(
                 own,
                 q -> Bounds.heat(sheet, situation, own, around, job.mix(mix).map(target)));

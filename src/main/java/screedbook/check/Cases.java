@@ -17,6 +17,7 @@ import screedbook.entry.Ticket;
 import screedbook.entry.Word;
 import screedbook.entry.YesNo;
 import screedbook.job.Job;
+import screedbook.job.Mix;
 import screedbook.spec.Situation;
 import screedbook.unit.Unit;
 
@@ -33,24 +34,24 @@ public final class Cases {
      */
     public static Situation of(Job job, String mix, Optional<Job.Lift> lift, OffsetDateTime at, Surface.Base seen) {
         String named = mix == null ? lift.map(Job.Lift::mix).orElse(null) : mix;
-        Optional<Job.Mix> design = job.mix(named);
+        Optional<Mix> design = job.mix(named);
         Surface.Base base = seen == null ? lift.map(Job.Lift::base).orElse(null) : seen;
         return new Situation(
                 word(lift.map(Job.Lift::layer).orElse(null)),
                 lift.map(Job.Lift::thickness).orElse(null),
-                design.map(Job.Mix::nmas)
+                design.map(Mix::nmas)
                         .map(size -> size.to(Unit.MILLIMETRE).value())
                         .orElse(null),
-                design.flatMap(Job.Mix::highGrade).orElse(null),
-                word(design.map(Job.Mix::polymer).orElse(null)),
-                word(design.map(Job.Mix::aid).orElse(null)),
+                design.flatMap(Mix::highGrade).orElse(null),
+                word(design.map(Mix::polymer).orElse(null)),
+                word(design.map(Mix::aid).orElse(null)),
                 light(job, at).orElse(null),
                 word(job.thermal()),
                 word(base),
                 null,
                 null,
                 at == null ? null : at.atZoneSameInstant(job.zone()).toLocalDate(),
-                design.map(Job.Mix::type).orElse(null));
+                design.map(Mix::type).orElse(null));
     }
 
     /** The case of a load. */

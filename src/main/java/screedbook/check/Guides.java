@@ -20,6 +20,7 @@ import screedbook.entry.Ticket;
 import screedbook.entry.Weather;
 import screedbook.entry.Yield;
 import screedbook.job.Job;
+import screedbook.job.Mix;
 import screedbook.spec.Asked;
 import screedbook.spec.Demand;
 import screedbook.spec.Quantity;
@@ -159,7 +160,7 @@ public final class Guides {
                 s -> Bounds.paverHeat(k.job(), s, situation, ticket.paper().mix()),
                 heat,
                 Slips.mix("paver", heat),
-                target(k, Quantity.PAVER_DIFFERENCE, situation, Job.Mix::targetPaver));
+                target(k, Quantity.PAVER_DIFFERENCE, situation, Mix::targetPaver));
     }
 
     private static Guide plantHeat(Keying k) {
@@ -170,11 +171,11 @@ public final class Guides {
                 s -> Bounds.plantHeat(k.job(), s, situation, ticket.paper().mix()),
                 heat,
                 Slips.mix("plant", heat),
-                target(k, Quantity.PLANT_DIFFERENCE, situation, Job.Mix::targetPlant));
+                target(k, Quantity.PLANT_DIFFERENCE, situation, Mix::targetPlant));
     }
 
     /** {@code , target 300 ± 25}; nothing where the sheet has no tolerance or the mix no target. */
-    private static String target(Keying k, Quantity around, Situation situation, Function<Job.Mix, Amount> of) {
+    private static String target(Keying k, Quantity around, Situation situation, Function<Mix, Amount> of) {
         Optional<Amount> target = k.job().mix(k.ticket().paper().mix()).map(of);
         Optional<String> tolerance = k.sheet().flatMap(s -> Bounds.tolerance(s, around, situation));
         return target.isEmpty() || tolerance.isEmpty()

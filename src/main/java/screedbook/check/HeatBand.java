@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import screedbook.entry.YesNo;
 import screedbook.job.Job;
+import screedbook.job.Mix;
 import screedbook.job.Planning;
 import screedbook.spec.Limit;
 import screedbook.spec.Quantity;
@@ -61,7 +62,7 @@ public record HeatBand(
     /** The windows of every mix of a plan: for each lift that has it, and each haul by which it comes. */
     public static List<HeatBand> all(Job job, SpecSheet sheet) {
         Set<HeatBand> bands = new LinkedHashSet<>();
-        for (Job.Mix mix : job.mixes()) {
+        for (Mix mix : job.mixes()) {
             List<Job.Lift> lifts =
                     job.lifts().stream().filter(l -> l.mix().equals(mix.name())).toList();
             if (lifts.isEmpty()) {
@@ -72,7 +73,7 @@ public record HeatBand(
         return List.copyOf(bands);
     }
 
-    private static void hauls(Job job, Job.Mix mix, Job.Lift lift, Set<HeatBand> bands, SpecSheet sheet) {
+    private static void hauls(Job job, Mix mix, Job.Lift lift, Set<HeatBand> bands, SpecSheet sheet) {
         List<Planning.Haul> hauls = job.planning().hauls(mix.name());
         if (hauls.isEmpty()) {
             bands.add(of(job, sheet, mix, lift, null));
@@ -86,7 +87,7 @@ public record HeatBand(
      * @param lift null for a mix that no lift has
      * @param haul null where none is settled
      */
-    public static HeatBand of(Job job, SpecSheet sheet, Job.Mix mix, Job.Lift lift, Planning.Haul haul) {
+    public static HeatBand of(Job job, SpecSheet sheet, Mix mix, Job.Lift lift, Planning.Haul haul) {
         Situation s = Cases.of(job, mix.name(), Optional.ofNullable(lift), null, null);
         return new Making(job, sheet, mix, s, haul).band(lift == null ? null : lift.number());
     }
@@ -209,7 +210,7 @@ public record HeatBand(
 
         private final Job job;
         private final SpecSheet sheet;
-        private final Job.Mix mix;
+        private final Mix mix;
         private final Situation s;
         private final Planning.Haul haul;
         private final Unit unit;
@@ -217,7 +218,7 @@ public record HeatBand(
         private BigDecimal below;
         private BigDecimal above;
 
-        Making(Job job, SpecSheet sheet, Job.Mix mix, Situation s, Planning.Haul haul) {
+        Making(Job job, SpecSheet sheet, Mix mix, Situation s, Planning.Haul haul) {
             this.job = job;
             this.sheet = sheet;
             this.mix = mix;

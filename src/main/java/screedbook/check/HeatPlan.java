@@ -3,6 +3,7 @@ package screedbook.check;
 import java.util.ArrayList;
 import java.util.List;
 import screedbook.job.Job;
+import screedbook.job.Mix;
 import screedbook.job.Planning;
 import screedbook.spec.SpecSheet;
 import screedbook.unit.Amount;
@@ -98,7 +99,7 @@ final class HeatPlan {
 
     private static List<Mark> haul(Job job, SpecSheet sheet) {
         List<Mark> marks = new ArrayList<>();
-        for (Job.Mix mix : job.mixes()) {
+        for (Mix mix : job.mixes()) {
             if (job.planning().hauls(mix.name()).isEmpty()) {
                 String most = HeatBand.all(job, sheet).stream()
                         .filter(b -> b.mix().equals(mix.name()))

@@ -7,7 +7,9 @@ import java.util.Optional;
 import java.util.function.Function;
 import screedbook.entry.Standing;
 import screedbook.entry.Ticket;
+import screedbook.job.Checks;
 import screedbook.job.Job;
+import screedbook.job.Mix;
 import screedbook.spec.Asked;
 import screedbook.spec.Demand;
 import screedbook.spec.Quantity;
@@ -53,12 +55,12 @@ final class HeatRules {
             Quantity own,
             Quantity around,
             Function<Ticket.Heat, Amount> heat,
-            Function<Job.Mix, Amount> target) {}
+            Function<Mix, Amount> target) {}
 
     private static final Place PAVER = new Place(
-            "at the paver", Quantity.PAVER_MIX, Quantity.PAVER_DIFFERENCE, Ticket.Heat::paver, Job.Mix::targetPaver);
+            "at the paver", Quantity.PAVER_MIX, Quantity.PAVER_DIFFERENCE, Ticket.Heat::paver, Mix::targetPaver);
     private static final Place PLANT = new Place(
-            "at the plant", Quantity.PLANT_MIX, Quantity.PLANT_DIFFERENCE, Ticket.Heat::plant, Job.Mix::targetPlant);
+            "at the plant", Quantity.PLANT_MIX, Quantity.PLANT_DIFFERENCE, Ticket.Heat::plant, Mix::targetPlant);
 
     private static List<Mark> paver(Look look) {
         return heats(look, PAVER);
@@ -107,8 +109,8 @@ final class HeatRules {
         return marks;
     }
 
-    private static Mark missing(Rhythm.Turn turn, Job.Checks checks) {
-        String where = checks.heatWhere() == Job.HeatWhere.BOTH
+    private static Mark missing(Rhythm.Turn turn, Checks checks) {
+        String where = checks.heatWhere() == Checks.HeatWhere.BOTH
                 ? "at the plant and at the paver"
                 : "at the " + checks.heatWhere().word();
         String mix = turn.ticket().entry().paper().mix();
@@ -187,7 +189,7 @@ final class HeatRules {
         for (Standing<Ticket> t : look.tickets()) {
             OffsetDateTime loaded = t.entry().times().loaded();
             OffsetDateTime laid = t.entry().times().discharged();
-            Optional<Job.Checks> checks = look.job(t).map(Job::checks);
+            Optional<Checks> checks = look.job(t).map(Job::checks);
             if (loaded != null && laid != null && checks.isPresent()) {
                 Amount age = Look.minutes(loaded, laid);
                 Amount most = checks.get().loadAge();

@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import screedbook.entry.Tack;
 import screedbook.job.Job;
+import screedbook.job.Mix;
 import screedbook.spec.Asked;
 import screedbook.spec.Demand;
 import screedbook.spec.Quantity;
@@ -30,7 +31,7 @@ import screedbook.unit.Unit;
  * @param at null for no certain hour
  */
 public record InCase(
-        Job.Mix mix,
+        Mix mix,
         Job.Lift lift,
         boolean planned,
         String light,
@@ -108,7 +109,7 @@ public record InCase(
         OffsetDateTime hour = at == null ? null : at.atZone(job.zone()).toOffsetDateTime();
         List<InCase> cases = new ArrayList<>();
         for (Job.Lift each : job.lifts()) {
-            for (Job.Mix one : job.mixes()) {
+            for (Mix one : job.mixes()) {
                 boolean asked = (mix == null || mix.equals(one.name())) && (lift == null || lift.equals(each.number()));
                 if (asked) {
                     lights(job, hour).forEach(light -> cases.add(of(job, sheet, one, each, light.orElse(null), hour)));
@@ -122,7 +123,7 @@ public record InCase(
         return at == null ? List.of(Optional.of("day"), Optional.of("night")) : List.of(Cases.light(job, at));
     }
 
-    private static InCase of(Job job, SpecSheet sheet, Job.Mix mix, Job.Lift lift, String light, OffsetDateTime at) {
+    private static InCase of(Job job, SpecSheet sheet, Mix mix, Job.Lift lift, String light, OffsetDateTime at) {
         Situation situation =
                 Cases.of(job, mix.name(), Optional.of(lift), at, null).lit(light);
         List<Told> limits = new ArrayList<>();
@@ -147,7 +148,7 @@ public record InCase(
         return new InCase(mix, lift, mix.name().equals(lift.mix()), light, at, List.copyOf(limits), List.copyOf(asked));
     }
 
-    private static Bounds bounds(Job job, SpecSheet sheet, Situation s, Job.Mix mix, Quantity quantity) {
+    private static Bounds bounds(Job job, SpecSheet sheet, Situation s, Mix mix, Quantity quantity) {
         if (quantity == Quantity.PLANT_MIX) {
             return Bounds.plantHeat(job, sheet, s, mix.name());
         }

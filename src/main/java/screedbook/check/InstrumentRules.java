@@ -13,6 +13,7 @@ import screedbook.entry.Ref;
 import screedbook.entry.Standing;
 import screedbook.entry.Told;
 import screedbook.entry.YesNo;
+import screedbook.job.Checks;
 import screedbook.job.Job;
 import screedbook.unit.Amount;
 import screedbook.unit.Unit;
@@ -53,8 +54,8 @@ final class InstrumentRules {
     private static List<Mark> off(Look look) {
         List<Mark> marks = new ArrayList<>();
         for (Standing<InstrumentCheck> c : look.day().standing(InstrumentCheck.class)) {
-            Optional<Job.Checks> checks = look.job(c).map(Job::checks);
-            Amount most = checks.map(Job.Checks::thermometerOff).orElse(null);
+            Optional<Checks> checks = look.job(c).map(Job::checks);
+            Amount most = checks.map(Checks::thermometerOff).orElse(null);
             Optional<Amount> off = off(c.entry());
             if (most != null && off.isPresent() && Figures.size(off.get()).compareTo(most) > 0) {
                 Amount known = known(c.entry()).orElseThrow();

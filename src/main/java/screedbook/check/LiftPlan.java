@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import screedbook.job.Job;
+import screedbook.job.Mix;
 import screedbook.spec.Quantity;
 import screedbook.spec.Situation;
 import screedbook.spec.SpecSheet;
@@ -63,7 +64,7 @@ final class LiftPlan {
     /** How many sizes of its largest aggregate a lift is thick; empty where the size is not settled. */
     static Optional<Amount> sizes(Job job, Job.Lift lift) {
         return job.mix(lift.mix())
-                .map(Job.Mix::nmas)
+                .map(Mix::nmas)
                 .filter(size -> size.value().signum() > 0)
                 .map(size -> new Amount(
                         lift.thickness()
@@ -82,8 +83,8 @@ final class LiftPlan {
     }
 
     private static List<Mark> sizes(Job job, Job.Lift lift, Amount sizes) {
-        Job.Mix mix = job.mix(lift.mix()).orElseThrow();
-        boolean coarse = mix.gradation() != Job.Gradation.FINE;
+        Mix mix = job.mix(lift.mix()).orElseThrow();
+        boolean coarse = mix.gradation() != Mix.Gradation.FINE;
         Bounds usual = Look.usual(coarse ? Quantity.LIFT_SIZES_COARSE : Quantity.LIFT_SIZES_FINE);
         String doubt = mix.gradation() == null ? " The job does not say whether the mix is fine or coarse." : "";
         List<Mark> marks = new ArrayList<>();
@@ -127,7 +128,7 @@ final class LiftPlan {
 
     private static List<Mark> unsettled(Job job, SpecSheet sheet) {
         List<Mark> marks = new ArrayList<>();
-        for (Job.Mix mix : job.mixes()) {
+        for (Mix mix : job.mixes()) {
             List<String> open = new ArrayList<>();
             open(open, mix.nmas(), "nominal maximum size");
             open(open, mix.highGrade().orElse(null), "binder grade");

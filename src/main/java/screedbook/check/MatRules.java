@@ -9,6 +9,7 @@ import screedbook.entry.Ref;
 import screedbook.entry.Standing;
 import screedbook.entry.Told;
 import screedbook.job.Job;
+import screedbook.job.Mix;
 import screedbook.spec.Asked;
 import screedbook.spec.Demand;
 import screedbook.spec.Quantity;
@@ -169,7 +170,7 @@ final class MatRules {
     static Optional<Amount> target(Job job, Profile p) {
         return Cases.lift(job, p.lift(), p.pull())
                 .flatMap(lift -> job.mix(lift.mix()))
-                .map(Job.Mix::targetPaver);
+                .map(Mix::targetPaver);
     }
 
     private static List<Mark> upsideDown(Look look) {

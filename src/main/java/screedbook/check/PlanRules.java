@@ -15,6 +15,7 @@ import screedbook.entry.Profile;
 import screedbook.entry.Ref;
 import screedbook.entry.Standing;
 import screedbook.entry.Ticket;
+import screedbook.job.Checks;
 import screedbook.job.Job;
 import screedbook.spec.Asked;
 import screedbook.spec.Demand;
@@ -71,7 +72,7 @@ final class PlanRules {
     private PlanRules() {}
 
     /** Where a rhythm or a time of the job comes from. */
-    static String source(Job.Checks checks) {
+    static String source(Checks checks) {
         return checks.source() == null ? "job, checks" : checks.source();
     }
 

@@ -21,6 +21,7 @@ import screedbook.entry.Stop;
 import screedbook.entry.Straightedge;
 import screedbook.entry.Truck;
 import screedbook.entry.YesNo;
+import screedbook.job.Checks;
 import screedbook.job.Job;
 import screedbook.spec.Asked;
 import screedbook.spec.Demand;
@@ -280,7 +281,7 @@ final class SiteGuides {
     }
 
     private static Guide stop(Keying k) {
-        Job.Checks checks = k.job().checks();
+        Checks checks = k.job().checks();
         return checks.stopAtMost() == null
                 ? Guide.NOTHING
                 : said(
@@ -309,7 +310,7 @@ final class SiteGuides {
     /** What it should show, and how far off the job lets it be. */
     private static Guide shows(Keying k) {
         InstrumentCheck check = (InstrumentCheck) k.entry();
-        Job.Checks checks = k.job().checks();
+        Checks checks = k.job().checks();
         boolean ice = check.against() == InstrumentCheck.Against.ICE_BATH;
         Amount freezing =
                 k.job().system() == UnitSystem.METRIC ? Amount.of("0", Unit.DEG_C) : Amount.of("32", Unit.DEG_F);

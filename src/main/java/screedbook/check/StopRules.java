@@ -9,6 +9,7 @@ import screedbook.entry.Restart;
 import screedbook.entry.Safety;
 import screedbook.entry.Standing;
 import screedbook.entry.Stop;
+import screedbook.job.Checks;
 import screedbook.job.Job;
 import screedbook.tally.Stoppage;
 import screedbook.unit.Amount;
@@ -48,11 +49,11 @@ final class StopRules {
     private static List<Mark> longer(Look look) {
         List<Mark> marks = new ArrayList<>();
         for (Stoppage each : Stoppage.of(look.day())) {
-            Optional<Job.Checks> checks = look.job(each.stop()).map(Job::checks);
+            Optional<Checks> checks = look.job(each.stop()).map(Job::checks);
             OffsetDateTime now = look.day().closed() ? null : look.now();
             Optional<Amount> lasted = (each.lasts() && now == null ? Optional.<Long>empty() : each.minutes(now))
                     .map(m -> new Amount(BigDecimal.valueOf(m), Unit.MINUTE));
-            Amount most = checks.map(Job.Checks::stopAtMost).orElse(null);
+            Amount most = checks.map(Checks::stopAtMost).orElse(null);
             if (most != null && lasted.isPresent() && lasted.get().compareTo(most) > 0) {
                 marks.add(new Mark(
                         each.stop().ref(),

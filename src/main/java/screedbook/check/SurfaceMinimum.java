@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import screedbook.job.Job;
+import screedbook.job.Mix;
 import screedbook.spec.Quantity;
 import screedbook.spec.Situation;
 import screedbook.spec.SpecSheet;
@@ -36,7 +37,7 @@ public record SurfaceMinimum(
         for (Job.Lift lift : job.lifts()) {
             for (String light : LIGHTS) {
                 for (Job.Thermal thermal : Job.Thermal.values()) {
-                    for (Job.Aid aid : Job.Aid.values()) {
+                    for (Mix.Aid aid : Mix.Aid.values()) {
                         all.add(of(job, sheet, lift, light, thermal, aid));
                     }
                 }
@@ -46,10 +47,10 @@ public record SurfaceMinimum(
     }
 
     private static SurfaceMinimum of(
-            Job job, SpecSheet sheet, Job.Lift lift, String light, Job.Thermal thermal, Job.Aid aid) {
+            Job job, SpecSheet sheet, Job.Lift lift, String light, Job.Thermal thermal, Mix.Aid aid) {
         Situation s = LiftPlan.situation(job, lift).with(light, thermal.word(), aid.word());
         Bounds bounds = Bounds.of(sheet, Quantity.SURFACE, s);
-        Optional<Job.Aid> settled = job.mix(lift.mix()).map(Job.Mix::aid);
+        Optional<Mix.Aid> settled = job.mix(lift.mix()).map(Mix::aid);
         return new SurfaceMinimum(
                 lift,
                 light,

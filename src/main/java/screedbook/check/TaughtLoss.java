@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import screedbook.job.Job;
+import screedbook.job.Mix;
 import screedbook.job.Planning;
 import screedbook.spec.SpecSheet;
 import screedbook.tally.HaulLoss;
@@ -32,7 +33,7 @@ public final class TaughtLoss {
         Planning.Haul plan = band.haul();
         Amount minutes = plan.minutes() == null ? own.meanMinutes() : plan.minutes();
         Amount loss = whole(own.at(minutes).orElse(own.meanLoss()));
-        Optional<Job.Mix> mix = job.mix(band.mix());
+        Optional<Mix> mix = job.mix(band.mix());
         if (mix.isEmpty()) {
             return "";
         }

@@ -19,6 +19,7 @@ import screedbook.entry.Standing;
 import screedbook.entry.Station;
 import screedbook.entry.Ticket;
 import screedbook.job.Job;
+import screedbook.job.Mix;
 import screedbook.spec.Quantity;
 import screedbook.tally.Load;
 import screedbook.tally.Share;
@@ -99,7 +100,7 @@ final class TicketRules {
         if (known && lift.map(l -> mix.equals(l.mix())).orElse(true)) {
             return Optional.empty();
         }
-        String all = String.join(", ", job.mixes().stream().map(Job.Mix::name).toList());
+        String all = String.join(", ", job.mixes().stream().map(Mix::name).toList());
         return Optional.of(new Mark(
                 List.of(),
                 " is of " + mix + (known ? "" : ", which is not in the job"),

@@ -13,6 +13,7 @@ import screedbook.entry.Standing;
 import screedbook.entry.Surface;
 import screedbook.entry.Ticket;
 import screedbook.entry.Weather;
+import screedbook.job.Checks;
 import screedbook.job.Job;
 import screedbook.spec.Quantity;
 import screedbook.tally.Load;
@@ -107,12 +108,12 @@ final class WeatherRules {
         Spells spells = new Spells();
         for (Standing<Ticket> t : placed(look)) {
             Standing<Surface> last = look.surface(t.order()).orElse(null);
-            Optional<Job.Checks> checks = look.job(t).map(Job::checks);
+            Optional<Checks> checks = look.job(t).map(Job::checks);
             boolean old = checks.isPresent() && aged(last, t, checks.get().surfaceEvery());
             spells.next(old ? last == null ? "none" : last.ref().toString() : null, t);
         }
         return spells.marks((first, loads) -> {
-            Job.Checks checks = look.job(first).orElseThrow().checks();
+            Checks checks = look.job(first).orElseThrow().checks();
             return ages(
                     "surface reading",
                     look.surface(first.order()).map(Standing::order),
@@ -127,14 +128,14 @@ final class WeatherRules {
         Spells spells = new Spells();
         for (Standing<Ticket> t : placed(look)) {
             Optional<Standing<Weather>> last = look.weather(t.order());
-            Optional<Job.Checks> checks = look.job(t).map(Job::checks);
+            Optional<Checks> checks = look.job(t).map(Job::checks);
             boolean old = last.isPresent()
                     && checks.isPresent()
                     && aged(last.get(), t, checks.get().weatherEvery());
             spells.next(old ? last.get().ref().toString() : null, t);
         }
         return spells.marks((first, loads) -> {
-            Job.Checks checks = look.job(first).orElseThrow().checks();
+            Checks checks = look.job(first).orElseThrow().checks();
             Optional<OffsetDateTime> last = look.weather(first.order()).map(Standing::order);
             return ages("weather", last, first, loads, checks.weatherEvery(), PlanRules.source(checks));
         });

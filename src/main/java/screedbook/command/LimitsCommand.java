@@ -16,6 +16,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import screedbook.check.InCase;
 import screedbook.job.Job;
+import screedbook.job.Mix;
 import screedbook.report.LimitsJson;
 import screedbook.report.LimitsPage;
 import screedbook.shelf.Shelf;
@@ -87,8 +88,7 @@ final class LimitsCommand implements Callable<Integer> {
     private void known(Job agreed) throws Stopped {
         if (mix != null && agreed.mix(mix).isEmpty()) {
             throw Stopped.usage("--mix " + mix + " is not in the job; it has "
-                    + String.join(
-                            ", ", agreed.mixes().stream().map(Job.Mix::name).toList()));
+                    + String.join(", ", agreed.mixes().stream().map(Mix::name).toList()));
         }
         if (lift != null && agreed.lift(lift).isEmpty()) {
             throw Stopped.usage("--lift " + lift + " is not in the job; it has "

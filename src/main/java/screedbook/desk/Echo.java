@@ -18,7 +18,7 @@ import screedbook.entry.Ticket;
 import screedbook.entry.Told;
 import screedbook.entry.Weather;
 import screedbook.entry.YesNo;
-import screedbook.job.Job;
+import screedbook.job.Mix;
 import screedbook.job.Road;
 import screedbook.tally.FeltAir;
 import screedbook.tally.Load;
@@ -135,11 +135,11 @@ final class Echo {
     }
 
     /** {@code 12.5 mm PG 70-22 + aid}. */
-    private static String mix(Job.Mix mix) {
+    private static String mix(Mix mix) {
         String size = mix.nmas() == null ? mix.name() : mix.nmas().text();
         String binder = mix.highGrade().map(g -> " PG " + g).orElse("");
         String polymer = mix.polymer() == YesNo.YES ? " polymer" : "";
-        String aid = mix.aid() == null || mix.aid() == Job.Aid.NEITHER ? "" : " + aid";
+        String aid = mix.aid() == null || mix.aid() == Mix.Aid.NEITHER ? "" : " + aid";
         return size + binder + polymer + aid;
     }
 

@@ -23,6 +23,7 @@ import screedbook.entry.Surface;
 import screedbook.entry.Ticket;
 import screedbook.entry.Told;
 import screedbook.entry.YesNo;
+import screedbook.job.Checks;
 import screedbook.job.Job;
 import screedbook.unit.Amount;
 import screedbook.unit.Measure;
@@ -294,8 +295,8 @@ final class Forms {
     }
 
     private static boolean heat(Model model, Form form, boolean paver) {
-        Job.HeatWhere where = model.shift().job().checks().heatWhere();
-        boolean here = where == Job.HeatWhere.BOTH || (where == Job.HeatWhere.PAVER) == paver;
+        Checks.HeatWhere where = model.shift().job().checks().heatWhere();
+        boolean here = where == Checks.HeatWhere.BOTH || (where == Checks.HeatWhere.PAVER) == paver;
         return here && model.shift().heatDue(form.text("mix"));
     }
 

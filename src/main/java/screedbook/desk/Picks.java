@@ -7,6 +7,7 @@ import screedbook.entry.Blank;
 import screedbook.entry.Field;
 import screedbook.entry.Kind;
 import screedbook.job.Job;
+import screedbook.job.Mix;
 
 /** The lists from which blanks are picked: the job's mixes and trucks, and the usual reasons. */
 final class Picks {
@@ -43,7 +44,7 @@ final class Picks {
         return switch (field.pick()) {
             case PLANT -> job.plants().stream().map(Job.Plant::name).toList();
             case TRUCK -> job.trucks().stream().map(Job.Truck::number).toList();
-            case MIX -> job.mixes().stream().map(Job.Mix::name).toList();
+            case MIX -> job.mixes().stream().map(Mix::name).toList();
             case PULL -> job.pulls().stream().map(Job.Pull::name).distinct().toList();
             case LIFT -> job.lifts().stream().map(l -> l.number().toString()).toList();
             case PRODUCT -> job.products().stream().map(Job.Product::name).toList();

@@ -6,8 +6,6 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import screedbook.entry.Blank;
 import screedbook.entry.Instrument;
 import screedbook.entry.ListColumns;
@@ -131,7 +129,7 @@ public record Job(
             @Blank(value = "mix", pick = Blank.Pick.MIX, due = Blank.Due.ALWAYS)
             String mix,
 
-            @Blank("base") screedbook.entry.Surface.Base base,
+            @Blank("base") Surface.Base base,
 
             @Blank(value = "thickness varies", help = "yes for leveling: then no thickness is judged")
             YesNo varies) {
@@ -170,74 +168,6 @@ public record Job(
         public Amount width() {
             return right.minus(left);
         }
-    }
-
-    /** One mix as designed. */
-    public record Mix(
-            @Blank(value = "name", due = Blank.Due.ALWAYS) String name,
-            @Blank("design no.") String design,
-            @Blank("design revision") String revision,
-
-            @Blank(value = "nominal maximum size", measure = Measure.AGGREGATE)
-            Amount nmas,
-
-            @Blank(value = "binder", help = "performance grade, such as 70-22")
-            String binder,
-
-            @Blank("polymer") YesNo polymer,
-            @Blank("aid") Aid aid,
-
-            @Blank(value = "target at the plant", measure = Measure.TEMPERATURE)
-            Amount targetPlant,
-
-            @Blank(value = "target at the paver", measure = Measure.TEMPERATURE)
-            Amount targetPaver,
-
-            @Blank(value = "Gmm", help = "theoretical maximum specific gravity")
-            BigDecimal gmm,
-
-            @Blank("Gmm of") LocalDate gmmDate,
-
-            @Blank(value = "unit weight", measure = Measure.UNIT_WEIGHT)
-            Amount unitWeight,
-
-            @Blank(
-                    value = "spread rate for a unit of thickness",
-                    measure = Measure.SPREAD_RATE,
-                    help = "lb/yd2 for each inch, kg/m2 for each mm")
-            Amount spread,
-
-            @Blank("pay item") String payItem,
-
-            @Blank(value = "gradation", help = "fine or coarse, as designed")
-            Gradation gradation,
-
-            @Blank(value = "type", help = "the specification's own word for it, such as 424 or open-graded")
-            String type) {
-        /** A letter between the temperatures names the traffic: AASHTO M 332 (from memory). */
-        private static final Pattern GRADE = Pattern.compile("(?i)(?:PG\\s*)?(\\d{2})[SHVE]?-\\d{2}.*");
-
-        /** The high temperature of the binder grade: 70 of 70-22, also of PG 70-22; empty when it is not settled. */
-        public Optional<Integer> highGrade() {
-            if (binder == null) {
-                return Optional.empty();
-            }
-            Matcher m = GRADE.matcher(binder.strip());
-            return m.matches() ? Optional.of(Integer.valueOf(m.group(1))) : Optional.empty();
-        }
-    }
-
-    /** Which side of the design's line the aggregate lies on. */
-    public enum Gradation implements Word {
-        FINE,
-        COARSE
-    }
-
-    /** What makes a mix workable at lower heat. */
-    public enum Aid implements Word {
-        NEITHER,
-        WARM_MIX,
-        COMPACTION_AID
     }
 
     /** A plant and how its tickets are numbered and printed. */
@@ -289,7 +219,7 @@ public record Job(
     /** A tack distributor; the table turns a gauge stick's depth into volume, straight lines between its rows. */
     public record Distributor(
             @Blank(value = "name", due = Blank.Due.ALWAYS) String name,
-            @Blank("reads") screedbook.entry.Tack.Reading reading,
+            @Blank("reads") Tack.Reading reading,
             @Blank("strapping table") List<Strap> strapping) {}
 
     /** One row of a strapping table. */
@@ -339,198 +269,6 @@ public record Job(
 
             @Blank(value = "minutes before sunrise", help = "may be negative")
             Integer beforeSunrise) {}
-
-    /** How lots are cut. */
-    public record Lots(
-            @Blank(value = "lot", measure = Measure.LOAD) Amount lot,
-            @Blank(value = "sublot", measure = Measure.LOAD) Amount sublot,
-            @Blank("ends at") LotEnd ends,
-            @Blank("over night") Overnight overnight,
-
-            @Blank(value = "random by", help = "tons or places")
-            RandomBy randomBy,
-
-            @Blank("draws a sublot") Integer draws,
-
-            @Blank(value = "no place nearer to a free edge than", measure = Measure.WIDTH)
-            Amount freeEdge,
-
-            @Blank(value = "no place nearer to a held edge than", measure = Measure.WIDTH)
-            Amount heldEdge,
-
-            @Blank(value = "seed", help = "drawn by the program, or given by somebody")
-            Seed seed,
-
-            @Blank(value = "no places in") List<Excluded> excluded,
-
-            @Blank(value = "of a test and its repeat counts", help = "first, newer or both, as the contract says")
-            Retest retest) {
-        /** Lots of which it is not settled what counts of a test that is repeated. */
-        public Lots(
-                Amount lot,
-                Amount sublot,
-                LotEnd ends,
-                Overnight overnight,
-                RandomBy randomBy,
-                Integer draws,
-                Amount freeEdge,
-                Amount heldEdge,
-                Seed seed,
-                List<Excluded> excluded) {
-            this(lot, sublot, ends, overnight, randomBy, draws, freeEdge, heldEdge, seed, excluded, null);
-        }
-    }
-
-    /** What counts of a test and of the one that repeats it; both are kept. */
-    public enum Retest implements Word {
-        FIRST,
-        NEWER,
-        BOTH
-    }
-
-    /** What random numbers are turned into. */
-    public enum RandomBy implements Word {
-        TONS,
-        PLACES
-    }
-
-    /** Where the seed of random numbers comes from. */
-    public enum Seed implements Word {
-        DRAWN,
-        GIVEN
-    }
-
-    /** A stretch in which no sample is taken, as a bridge. */
-    public record Excluded(
-            @Blank(value = "from", due = Blank.Due.ALWAYS) Station from,
-            @Blank(value = "to", due = Blank.Due.ALWAYS) Station to,
-            @Blank("why") String why) {}
-
-    /** Where a lot ends. */
-    public enum LotEnd implements Word {
-        EXACT_TON,
-        NEAREST_TICKET
-    }
-
-    /** What becomes of an unfinished sublot at the end of a shift. */
-    public enum Overnight implements Word {
-        CARRY,
-        CLOSE
-    }
-
-    /** How often is looked. */
-    public record Checks(
-            @Blank(value = "first loads with temperature") Integer firstLoads,
-            @Blank(value = "then one load in") Integer thenOneIn,
-            @Blank(value = "temperature where") HeatWhere heatWhere,
-
-            @Blank(value = "surface temperature good for", measure = Measure.MINUTES)
-            Amount surfaceEvery,
-
-            @Blank(value = "weather good for", measure = Measure.MINUTES)
-            Amount weatherEvery,
-
-            @Blank(value = "load age at most", measure = Measure.MINUTES)
-            Amount loadAge,
-
-            @Blank(value = "spread rate once in", measure = Measure.LOAD)
-            Amount yieldEvery,
-
-            @Blank(value = "tack samples a job") Integer tackSamples,
-            @Blank(value = "gross and tare keyed") YesNo grossAndTare,
-            @Blank(value = "source of these") String source,
-
-            @Blank(value = "other checks", help = "what else the contract wants, and how often")
-            List<Wanted> others,
-
-            @Blank(
-                    value = "compacted thickness within",
-                    measure = Measure.DEPTH,
-                    help = "of the planned one, more or less; no limit where nothing stands")
-            Amount depthWithin,
-
-            @Blank(value = "spread rate paid up to", measure = Measure.PERCENT, help = "of the planned one")
-            Amount paidUpTo,
-
-            @Blank(
-                    value = "a stop of the paver at most",
-                    measure = Measure.MINUTES,
-                    help = "no limit where nothing stands")
-            Amount stopAtMost,
-
-            @Blank(
-                    value = "a thermometer off by at most",
-                    measure = Measure.DIFFERENCE,
-                    help = "no limit where nothing stands")
-            Amount thermometerOff) {
-        /** Without what is asked beside the usual checks. */
-        public Checks(
-                Integer firstLoads,
-                Integer thenOneIn,
-                HeatWhere heatWhere,
-                Amount surfaceEvery,
-                Amount weatherEvery,
-                Amount loadAge,
-                Amount yieldEvery,
-                Integer tackSamples,
-                YesNo grossAndTare,
-                String source) {
-            this(
-                    firstLoads,
-                    thenOneIn,
-                    heatWhere,
-                    surfaceEvery,
-                    weatherEvery,
-                    loadAge,
-                    yieldEvery,
-                    tackSamples,
-                    grossAndTare,
-                    source,
-                    List.of(),
-                    null,
-                    null);
-        }
-
-        /** Without what is allowed of stops and thermometers. */
-        public Checks(
-                Integer firstLoads,
-                Integer thenOneIn,
-                HeatWhere heatWhere,
-                Amount surfaceEvery,
-                Amount weatherEvery,
-                Amount loadAge,
-                Amount yieldEvery,
-                Integer tackSamples,
-                YesNo grossAndTare,
-                String source,
-                List<Wanted> others,
-                Amount depthWithin,
-                Amount paidUpTo) {
-            this(
-                    firstLoads,
-                    thenOneIn,
-                    heatWhere,
-                    surfaceEvery,
-                    weatherEvery,
-                    loadAge,
-                    yieldEvery,
-                    tackSamples,
-                    grossAndTare,
-                    source,
-                    others,
-                    depthWithin,
-                    paidUpTo,
-                    null,
-                    null);
-        }
-    }
-
-    /** Where a due mix temperature is taken. */
-    public enum HeatWhere implements Word {
-        PAVER,
-        PLANT,
-        BOTH
-    }
 
     /** The same job with empty lists for absent ones and the usual settings for absent rhythms. */
     public Job settled() {

@@ -116,7 +116,7 @@ public final class JobReading {
     }
 
     private void names(Job job) {
-        unique("mixes", "name", job.mixes(), Job.Mix::name);
+        unique("mixes", "name", job.mixes(), Mix::name);
         unique("lifts", "number", job.lifts(), Job.Lift::number);
         unique("pulls", "name", job.pulls(), pull -> pull.name() + " of lift " + pull.lift());
         unique("plants", "name", job.plants(), Job.Plant::name);
@@ -153,8 +153,8 @@ public final class JobReading {
         for (int i = 0; i < job.lifts().size(); i++) {
             String mix = job.lifts().get(i).mix();
             if (job.mix(mix).isEmpty()) {
-                String all = String.join(
-                        ", ", job.mixes().stream().map(Job.Mix::name).toList());
+                String all =
+                        String.join(", ", job.mixes().stream().map(Mix::name).toList());
                 at(
                         "lifts[" + i + "].mix",
                         "no mix is named " + mix,

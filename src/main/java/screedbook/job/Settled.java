@@ -20,10 +20,10 @@ final class Settled {
                 .toList();
     }
 
-    static Job.Lots lots(Job.Lots given) {
+    static Lots lots(Lots given) {
         return given == null
                 ? null
-                : new Job.Lots(
+                : new Lots(
                         given.lot(),
                         given.sublot(),
                         given.ends(),
@@ -45,13 +45,12 @@ final class Settled {
     }
 
     /** First five loads, then one in five, a mix: Florida DOT Standard Specifications 330-6.3 (2010 package). */
-    static Job.Checks checks(Job.Checks given) {
-        Job.Checks c =
-                given == null ? new Job.Checks(null, null, null, null, null, null, null, null, null, null) : given;
-        return new Job.Checks(
+    static Checks checks(Checks given) {
+        Checks c = given == null ? new Checks(null, null, null, null, null, null, null, null, null, null) : given;
+        return new Checks(
                 or(c.firstLoads(), 5),
                 or(c.thenOneIn(), 5),
-                or(c.heatWhere(), Job.HeatWhere.PAVER),
+                or(c.heatWhere(), Checks.HeatWhere.PAVER),
                 or(c.surfaceEvery(), Amount.of("120", Unit.MINUTE)),
                 or(c.weatherEvery(), Amount.of("240", Unit.MINUTE)),
                 or(c.loadAge(), Amount.of("120", Unit.MINUTE)),

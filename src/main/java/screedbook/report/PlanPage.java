@@ -9,6 +9,7 @@ import screedbook.check.Finding;
 import screedbook.check.Sort;
 import screedbook.entry.Instrument;
 import screedbook.entry.Person;
+import screedbook.job.Checks;
 import screedbook.job.Job;
 import screedbook.job.Planning;
 import screedbook.tally.Figure;
@@ -119,7 +120,7 @@ public final class PlanPage {
     }
 
     private void checks() {
-        Job.Checks c = job.checks();
+        Checks c = job.checks();
         leaf.heading("Checks" + (c.source() == null ? "" : " (" + c.source() + ")"));
         leaf.say(
                 1,

@@ -19,6 +19,7 @@ import screedbook.check.PlannedNight;
 import screedbook.check.SurfaceMinimum;
 import screedbook.check.TaughtLoss;
 import screedbook.job.Job;
+import screedbook.job.Mix;
 import screedbook.picture.CrossSectionPicture;
 import screedbook.picture.HeatBandPicture;
 import screedbook.spec.Limit;
@@ -59,7 +60,7 @@ final class PlanParts {
         leaf.say(4, "thickness: " + said(lift, Quantity.LIFT));
     }
 
-    private void mix(Job.Mix mix) {
+    private void mix(Mix mix) {
         leaf.say(
                 4,
                 Entries.phrases(

@@ -13,6 +13,7 @@ import screedbook.entry.ShiftId;
 import screedbook.entry.Standing;
 import screedbook.entry.Station;
 import screedbook.job.Job;
+import screedbook.job.Mix;
 
 /**
  * To which sublot of which mix an entry belongs: as it says itself; else as its random place, its ticket or the loads that
@@ -68,7 +69,7 @@ final class Belonging {
         if (named != null) {
             return named;
         }
-        List<Job.Mix> all = job.mixes();
+        List<Mix> all = job.mixes();
         return job.lift(lift == null ? -1 : lift)
                 .map(Job.Lift::mix)
                 .orElse(all.size() == 1 ? all.get(0).name() : null);

@@ -24,6 +24,7 @@ import screedbook.entry.Result;
 import screedbook.entry.ShiftId;
 import screedbook.entry.Standing;
 import screedbook.job.Job;
+import screedbook.job.Lots;
 import screedbook.unit.Amount;
 import screedbook.unit.Measure;
 import screedbook.unit.Unit;
@@ -204,10 +205,10 @@ public final class Densities {
         if (inPlay.size() < 2) {
             return tests;
         }
-        Job.Retest rule = job.lots() == null ? null : job.lots().retest();
-        int counted = rule == Job.Retest.NEWER ? inPlay.size() - 1 : 0;
+        Lots.Retest rule = job.lots() == null ? null : job.lots().retest();
+        int counted = rule == Lots.Retest.NEWER ? inPlay.size() - 1 : 0;
         return tests.stream()
-                .map(d -> d.counts() ? d.counting(true, rule == Job.Retest.BOTH || d == inPlay.get(counted)) : d)
+                .map(d -> d.counts() ? d.counting(true, rule == Lots.Retest.BOTH || d == inPlay.get(counted)) : d)
                 .toList();
     }
 

@@ -13,6 +13,7 @@ import screedbook.calc.PercentWithin;
 import screedbook.entry.Ref;
 import screedbook.entry.Standing;
 import screedbook.job.Job;
+import screedbook.job.Lots;
 import screedbook.unit.Amount;
 import screedbook.unit.Measure;
 import screedbook.unit.Unit;
@@ -128,7 +129,7 @@ final class DensitySection {
     }
 
     private String retest() {
-        Job.Retest rule = job.lots() == null ? null : job.lots().retest();
+        Lots.Retest rule = job.lots() == null ? null : job.lots().retest();
         return rule == null
                 ? "the job does not say which of a test and its repeat counts; the first is taken here"
                 : "of a test and its repeat counts by the job: " + rule.word();

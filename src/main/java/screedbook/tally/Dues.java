@@ -25,6 +25,7 @@ import screedbook.entry.Told;
 import screedbook.entry.Weather;
 import screedbook.entry.Yield;
 import screedbook.job.Job;
+import screedbook.job.Lots;
 import screedbook.unit.Amount;
 import screedbook.unit.Measure;
 
@@ -293,7 +294,7 @@ final class Dues {
     }
 
     private void sample(String when, List<String> put, List<Ref> entries, int done, String formula) {
-        Job.Lots lots = job.lots();
+        Lots lots = job.lots();
         List<String> all = new ArrayList<>();
         if (lots != null) {
             all.add("lot " + (lots.lot() == null ? "not set" : lots.lot().text()) + ", sublot "

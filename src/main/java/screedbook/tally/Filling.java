@@ -24,6 +24,7 @@ import screedbook.entry.ShiftId;
 import screedbook.entry.Standing;
 import screedbook.entry.Station;
 import screedbook.job.Job;
+import screedbook.job.Lots;
 import screedbook.job.Road;
 import screedbook.unit.Amount;
 import screedbook.unit.Measure;
@@ -161,11 +162,11 @@ public final class Filling {
             if (cut.to().compareTo(cut.size()) == 0) {
                 full.add(where);
             }
-            if (job.lots().ends() != Job.LotEnd.NEAREST_TICKET) {
+            if (job.lots().ends() != Lots.End.NEAREST_TICKET) {
                 piece(where, load, cut.to().subtract(cut.from()));
             }
         }
-        if (job.lots().ends() == Job.LotEnd.NEAREST_TICKET && !cuts.isEmpty()) {
+        if (job.lots().ends() == Lots.End.NEAREST_TICKET && !cuts.isEmpty()) {
             Lotting.Cut most = cuts.stream()
                     .reduce((a, b) -> size(b).compareTo(size(a)) > 0 ? b : a)
                     .orElseThrow();
@@ -197,7 +198,7 @@ public final class Filling {
     }
 
     private Amount lotSize() {
-        Job.Lots cut = job.lots();
+        Lots cut = job.lots();
         return (cut.lot() == null ? cut.sublot() : cut.lot()).to(unit);
     }
 

@@ -7,6 +7,7 @@ import java.util.Map;
 import screedbook.entry.Standing;
 import screedbook.entry.Waste;
 import screedbook.job.Job;
+import screedbook.job.Mix;
 import screedbook.unit.Measure;
 import screedbook.unit.Unit;
 
@@ -58,7 +59,7 @@ final class Groups {
 
     /** The pay item of a mix, or the words for none. */
     static String item(Job job, String mix) {
-        return job.mix(mix).map(Job.Mix::payItem).orElse("no pay item set for " + mix);
+        return job.mix(mix).map(Mix::payItem).orElse("no pay item set for " + mix);
     }
 
     /** Pull and lift together: the same name may stand in every lift. */

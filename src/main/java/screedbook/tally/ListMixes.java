@@ -8,6 +8,7 @@ import java.util.Optional;
 import screedbook.entry.PlantRows;
 import screedbook.entry.Ticket;
 import screedbook.job.Job;
+import screedbook.job.Mix;
 
 /**
  * The plant's words for the job's mixes: a mix's own name or design number; another word stands for the mix that most
@@ -40,7 +41,7 @@ final class ListMixes {
         return job.mixes().stream()
                 .filter(m -> bare(m.name()).equals(word)
                         || m.design() != null && bare(m.design()).equals(word))
-                .map(Job.Mix::name)
+                .map(Mix::name)
                 .findFirst();
     }
 

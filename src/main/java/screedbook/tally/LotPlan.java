@@ -9,6 +9,7 @@ import java.util.TreeMap;
 import screedbook.calc.RandomNumber;
 import screedbook.calc.Sublot;
 import screedbook.job.Job;
+import screedbook.job.Lots;
 import screedbook.unit.Amount;
 
 /** The planned tons of each mix, and the lots and sublots that they make. No random place is in it. */
@@ -117,7 +118,7 @@ final class LotPlan {
     }
 
     private void method() {
-        String where = job.lots().randomBy() == Job.RandomBy.PLACES
+        String where = job.lots().randomBy() == Lots.RandomBy.PLACES
                 ? "the ton's station in its load, and an offset = number x width of the pull, edges kept free"
                 : "the load that holds the ton";
         figures.text(

@@ -10,6 +10,7 @@ import screedbook.entry.Day;
 import screedbook.entry.Ref;
 import screedbook.entry.Standing;
 import screedbook.job.Job;
+import screedbook.job.Lots;
 
 /**
  * The section of lots. It stands where the job says how random places are found, or something was sampled; only those
@@ -73,7 +74,7 @@ final class LotSection {
         for (Lot.Sublot sublot : lot.sublots()) {
             boolean full = sublot.tons().compareTo(sublot.size()) >= 0;
             String open = full ? "" : sublot.over() ? ", no more comes" : ", open";
-            String cut = job.lots().ends() == Job.LotEnd.NEAREST_TICKET
+            String cut = job.lots().ends() == Lots.End.NEAREST_TICKET
                     ? "whole loads; the one in which the sublot ends lies where the greater part of it does"
                     : "loads, and of the one in which the sublot ends what lies before its last ton";
             figures.add(

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import screedbook.job.Job;
+import screedbook.job.Lots;
 import screedbook.unit.Amount;
 import screedbook.unit.Measure;
 import screedbook.unit.Unit;
@@ -40,7 +41,7 @@ final class Lotting {
 
     /** From the first ton of a mix; empty where the job cuts no lots. A lot that is not cut up is one sublot. */
     static Optional<Lotting> of(Job job) {
-        Job.Lots lots = job.lots();
+        Lots lots = job.lots();
         if (lots == null || lots.lot() == null && lots.sublot() == null) {
             return Optional.empty();
         }
@@ -51,7 +52,7 @@ final class Lotting {
         BigDecimal share = part.to(unit).value().min(size);
         return share.signum() <= 0
                 ? Optional.empty()
-                : Optional.of(new Lotting(size, share, lots.overnight() == Job.Overnight.CLOSE));
+                : Optional.of(new Lotting(size, share, lots.overnight() == Lots.Overnight.CLOSE));
     }
 
     /** The lot to which the next ton belongs. */

@@ -11,6 +11,7 @@ import screedbook.entry.Draw;
 import screedbook.entry.Station;
 import screedbook.entry.YesNo;
 import screedbook.job.Job;
+import screedbook.job.Lots;
 import screedbook.job.Road;
 import screedbook.unit.Amount;
 import screedbook.unit.Measure;
@@ -112,7 +113,7 @@ final class RandomPlace {
     }
 
     private Draw.Reached reached(Piece piece, Spot spot, BigDecimal into) {
-        Optional<Job.Pull> pull = spot.share().pull() == null || job.lots().randomBy() != Job.RandomBy.PLACES
+        Optional<Job.Pull> pull = spot.share().pull() == null || job.lots().randomBy() != Lots.RandomBy.PLACES
                 ? Optional.empty()
                 : job.pull(spot.share().pull(), spot.share().lift());
         Amount left = pull.map(p -> free(p, p.left())).orElse(null);

@@ -13,6 +13,7 @@ import screedbook.calc.RandomNumber;
 import screedbook.entry.Day;
 import screedbook.entry.Draw;
 import screedbook.job.Job;
+import screedbook.job.Lots;
 import screedbook.unit.Measure;
 import screedbook.unit.Unit;
 
@@ -49,7 +50,7 @@ public final class RandomPlaces {
     public static boolean drawn(Job job) {
         return job.lots() != null
                 && job.lots().randomBy() != null
-                && job.lots().seed() != Job.Seed.GIVEN
+                && job.lots().seed() != Lots.Seed.GIVEN
                 && Lotting.of(job).isPresent();
     }
 
@@ -133,7 +134,7 @@ public final class RandomPlaces {
         String seed = fresh.get();
         String sha256 = RandomNumber.sha256(seed);
         drawn.put(sha256, seed);
-        Job.Lots lots = job.lots();
+        Lots lots = job.lots();
         owed.add(Draw.begun(
                 mix, lot, new Draw.Begun(RandomNumber.METHOD, sha256, lots.lot(), lots.sublot(), lots.draws())));
     }

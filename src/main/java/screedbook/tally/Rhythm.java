@@ -6,6 +6,7 @@ import java.util.Map;
 import screedbook.entry.Day;
 import screedbook.entry.Standing;
 import screedbook.entry.Ticket;
+import screedbook.job.Checks;
 import screedbook.job.Job;
 import screedbook.unit.Measure;
 
@@ -17,7 +18,7 @@ public final class Rhythm {
     /** Where the job asks for no temperature after the first loads. */
     public static final int NEVER = Integer.MAX_VALUE;
 
-    private final Job.Checks checks;
+    private final Checks checks;
     private final Map<String, Run> runs = new HashMap<>();
 
     private Rhythm(Job job) {

@@ -2,7 +2,7 @@ package screedbook.tally;
 
 import java.math.BigDecimal;
 import screedbook.calc.SpreadRate;
-import screedbook.job.Job;
+import screedbook.job.Mix;
 import screedbook.unit.Amount;
 import screedbook.unit.Unit;
 
@@ -10,7 +10,7 @@ import screedbook.unit.Unit;
 record UnitWeight(Amount weight, String source) {
     private static final BigDecimal THOUSAND = BigDecimal.valueOf(1000);
 
-    static UnitWeight of(Job.Mix mix) {
+    static UnitWeight of(Mix mix) {
         if (mix.spread() != null) {
             return new UnitWeight(spread(mix.spread()), "spread rate for a unit of thickness, from the job");
         }

@@ -10,6 +10,7 @@ import screedbook.entry.Field;
 import screedbook.entry.Opening;
 import screedbook.entry.Standing;
 import screedbook.entry.YesNo;
+import screedbook.job.Checks;
 import screedbook.job.Job;
 import screedbook.unit.Amount;
 import screedbook.unit.Unit;
@@ -34,7 +35,7 @@ public final class Unplanned {
                 .findFirst()
                 .orElse(Job.Units.US);
         Amount never = Amount.of("0", Unit.MINUTE);
-        Job.Checks none = new Job.Checks(0, 0, null, never, never, never, null, 0, YesNo.NO, null);
+        Checks none = new Checks(0, 0, null, never, never, never, null, 0, YesNo.NO, null);
         return new Job(
                         id, id, null, null, null, null, zone, units, null, null, null, null, null, null, null, null,
                         null, null, null, null, null, null, none, null, null, null, null)

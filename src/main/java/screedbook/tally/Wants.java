@@ -27,6 +27,7 @@ import screedbook.entry.Weather;
 import screedbook.entry.Word;
 import screedbook.entry.YesNo;
 import screedbook.job.Job;
+import screedbook.job.Lots;
 import screedbook.job.Wanted;
 import screedbook.unit.Amount;
 import screedbook.unit.Measure;
@@ -198,7 +199,7 @@ final class Wants {
 
     /** The weight of a sublot or a lot; null for what is not counted in these. */
     private Amount size() {
-        Job.Lots lots = job.lots();
+        Lots lots = job.lots();
         if (lots == null || row.of() != Wanted.Count.SUBLOTS && row.of() != Wanted.Count.LOTS) {
             return null;
         }
@@ -209,7 +210,7 @@ final class Wants {
 
     /** What the shifts before left in a sublot that goes on. */
     private BigDecimal gone(String mix, BigDecimal each) {
-        boolean carries = job.lots().overnight() != Job.Overnight.CLOSE;
+        boolean carries = job.lots().overnight() != Lots.Overnight.CLOSE;
         BigDecimal sum = before.placed().getOrDefault(mix, List.of()).stream()
                 .filter(a -> a.unit() == heavy())
                 .map(Amount::value)

@@ -12,6 +12,7 @@ import screedbook.entry.Surface;
 import screedbook.entry.Tack;
 import screedbook.entry.YesNo;
 import screedbook.job.Job;
+import screedbook.job.Lots;
 import screedbook.job.Planning;
 import screedbook.spec.SpecSheet;
 import screedbook.tally.Figure;
@@ -62,8 +63,8 @@ class PlanFiguresTest {
         List<Job.Pull> pulls = List.of(pull("A", 1, -12), pull("B", 1, 0), pull("A", 2, -12), pull("B", 2, 0));
         List<Job.Product> products =
                 List.of(new Job.Product("CSS-1h", "CSS-1h", Amount.of("60", Unit.PERCENT), "emulsion", dilution));
-        Job.Lots lots = new Job.Lots(
-                tons("1000"), tons("250"), null, null, Job.RandomBy.TONS, 2, null, null, Job.Seed.DRAWN, List.of());
+        Lots lots = new Lots(
+                tons("1000"), tons("250"), null, null, Lots.RandomBy.TONS, 2, null, null, Lots.Seed.DRAWN, List.of());
         return new Job(
                 j.id(),
                 j.name(),

@@ -22,6 +22,7 @@ import screedbook.entry.Ticket;
 import screedbook.entry.YesNo;
 import screedbook.job.Agreed;
 import screedbook.job.Job;
+import screedbook.job.Mix;
 import screedbook.report.DayCsv;
 import screedbook.report.DayPage;
 import screedbook.report.DayPaper;
@@ -88,7 +89,7 @@ final class Scene {
 
     Mat mat(String pull, int lift, double share, double from) {
         Job.Lift planned = job().lift(lift).orElseThrow();
-        Job.Mix mix = job().mix(planned.mix()).orElseThrow();
+        Mix mix = job().mix(planned.mix()).orElseThrow();
         double inches = planned.thickness().value().doubleValue();
         double perInch = mix.spread() == null
                 ? mix.unitWeight().value().doubleValue() * 9 / 12

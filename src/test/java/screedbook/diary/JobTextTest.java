@@ -8,6 +8,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import screedbook.job.Job;
+import screedbook.job.Mix;
 
 class JobTextTest {
     private static final String SMALL = """
@@ -39,7 +40,7 @@ class JobTextTest {
         JobRead read = JobText.read("job.json", example).read();
         assertThat(read.troubles()).isEmpty();
         Job job = read.job().orElseThrow();
-        assertThat(job.mixes()).extracting(Job.Mix::name).containsExactly("19-64", "12.5-70A");
+        assertThat(job.mixes()).extracting(Mix::name).containsExactly("19-64", "12.5-70A");
         assertThat(job.distributors().get(0).strapping()).hasSize(4);
         assertThat(job.checks().grossAndTare()).isNotNull();
     }

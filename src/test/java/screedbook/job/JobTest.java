@@ -43,12 +43,12 @@ class JobTest {
     /** First five loads, then one in five: Florida DOT Standard Specifications 330-6.3; the others common practice. */
     @Test
     void rhythmsThatAreNotGivenAreTheUsualOnes() {
-        Job.Checks checks = job(Map.of()).settled().checks();
+        Checks checks = job(Map.of()).settled().checks();
         assertThat(checks)
-                .isEqualTo(new Job.Checks(
+                .isEqualTo(new Checks(
                         5,
                         5,
-                        Job.HeatWhere.PAVER,
+                        Checks.HeatWhere.PAVER,
                         Amount.of("120", Unit.MINUTE),
                         Amount.of("240", Unit.MINUTE),
                         Amount.of("120", Unit.MINUTE),
@@ -61,7 +61,7 @@ class JobTest {
     @Test
     void rhythmsThatAreGivenStay() {
         Map<String, Object> given = Map.of("first_loads", new BigDecimal("3"), "gross_and_tare", "yes");
-        Job.Checks checks = job(Map.of("checks", given)).settled().checks();
+        Checks checks = job(Map.of("checks", given)).settled().checks();
         assertThat(checks.firstLoads()).isEqualTo(3);
         assertThat(checks.grossAndTare()).isEqualTo(YesNo.YES);
         assertThat(checks.thenOneIn()).isEqualTo(5);

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import screedbook.entry.Kind;
-import screedbook.job.Job;
+import screedbook.job.Lots;
 import screedbook.tally.Jobs;
 import screedbook.tally.LotJobs;
 import screedbook.tally.Shift;
@@ -83,7 +83,7 @@ class TestedPageTest {
 
     @Test
     void lotsDensitiesAndSamplesEachHaveTheirPartOpenSamplesFirst() {
-        String page = DayPage.text(Sample.paper(shift(), LotJobs.of("200", "100", Job.LotEnd.EXACT_TON)));
+        String page = DayPage.text(Sample.paper(shift(), LotJobs.of("200", "100", Lots.End.EXACT_TON)));
 
         assertThat(part(page, "LOTS\n")).isEqualTo("""
                 LOTS

@@ -19,6 +19,7 @@ import screedbook.entry.Ref;
 import screedbook.entry.ShiftId;
 import screedbook.entry.Station;
 import screedbook.job.Job;
+import screedbook.job.Lots;
 import screedbook.unit.Amount;
 import screedbook.unit.Unit;
 
@@ -27,21 +28,21 @@ class FillingTest {
     private static final ShiftId SHIFT = ShiftId.of("2026-06-03-day");
     private static final String MIX = "12.5-70A";
 
-    static Job job(Job.LotEnd ends, Job.Overnight night) {
-        return with(new Job.Lots(
+    static Job job(Lots.End ends, Lots.Overnight night) {
+        return with(new Lots(
                 Amount.of("200", Unit.SHORT_TON),
                 Amount.of("100", Unit.SHORT_TON),
                 ends,
                 night,
-                Job.RandomBy.TONS,
+                Lots.RandomBy.TONS,
                 1,
                 null,
                 null,
-                Job.Seed.DRAWN,
+                Lots.Seed.DRAWN,
                 List.of()));
     }
 
-    static Job with(Job.Lots lots) {
+    static Job with(Lots lots) {
         Job job = Jobs.us();
         return Jobs.with(job, "lots", lots);
     }
@@ -82,7 +83,7 @@ class FillingTest {
 
     @Test
     void aLotThatEndsAtTheExactTonCutsTheLoadInWhichItEnds() {
-        Filling filling = Filling.of(five().read(), job(Job.LotEnd.EXACT_TON, Job.Overnight.CARRY), ToDate.NONE);
+        Filling filling = Filling.of(five().read(), job(Lots.End.EXACT_TON, Lots.Overnight.CARRY), ToDate.NONE);
         assertThat(told(filling)).isEqualTo("1/1 100.00 over, 1/2 100.00 over, 2/1 25.00");
         Lot.Sublot second = filling.sublot(MIX, 1, 2).orElseThrow();
         assertThat(second.pieces().stream().map(Lot.Piece::put))
@@ -98,7 +99,7 @@ class FillingTest {
     /** Load 102 has 10 T before the hundredth ton and 35 T after it; load 104 has 20 T before the two hundredth and 25 after. */
     @Test
     void aLotThatEndsWithTheNearestTicketCutsNoLoad() {
-        Filling filling = Filling.of(five().read(), job(Job.LotEnd.NEAREST_TICKET, Job.Overnight.CARRY), ToDate.NONE);
+        Filling filling = Filling.of(five().read(), job(Lots.End.NEAREST_TICKET, Lots.Overnight.CARRY), ToDate.NONE);
         assertThat(told(filling)).isEqualTo("1/1 90.00 over, 1/2 90.00 over, 2/1 45.00");
         assertThat(filling.of(SHIFT, Ref.of("paver/3"))).hasValue(new Filling.Where(MIX, 1, 2));
         assertThat(filling.ofTicket("104", SHIFT)).hasValue(new Filling.Where(MIX, 2, 1));
@@ -106,21 +107,22 @@ class FillingTest {
 
     @Test
     void whatIsNotFullAtNightIsCarriedOnOrClosedAsTheJobSays() {
-        for (Job.Overnight night : Job.Overnight.values()) {
-            Job job = job(Job.LotEnd.EXACT_TON, night);
+        for (Lots.Overnight night : Lots.Overnight.values()) {
+            Job job = job(Lots.End.EXACT_TON, night);
             Shift first = new Shift("2026-06-02-day", "paver");
             load(first, 0, "45.00");
             Shift second = Shift.day();
             load(second, 1, "80.00");
             Filling filling = Filling.of(second.read(), job, ToDate.of(first.read(), job));
-            String expected = night == Job.Overnight.CARRY ? "1/1 100.00 over, 1/2 25.00" : "1/1 45.00 over, 1/2 80.00";
+            String expected =
+                    night == Lots.Overnight.CARRY ? "1/1 100.00 over, 1/2 25.00" : "1/1 45.00 over, 1/2 80.00";
             assertThat(told(filling)).as(night.toString()).isEqualTo(expected);
         }
     }
 
     @Test
     void aPlaceOfAPullLiesInTheSublotOfTheLoadThatCoversIt() {
-        Filling filling = Filling.of(five().read(), job(Job.LotEnd.NEAREST_TICKET, Job.Overnight.CARRY), ToDate.NONE);
+        Filling filling = Filling.of(five().read(), job(Lots.End.NEAREST_TICKET, Lots.Overnight.CARRY), ToDate.NONE);
         assertThat(filling.at(SHIFT, MIX, "B", 2, Station.of("10+50"))).hasValue(new Filling.Where(MIX, 1, 1));
         assertThat(filling.at(SHIFT, MIX, "B", 2, Station.of("13+50"))).hasValue(new Filling.Where(MIX, 1, 2));
         assertThat(filling.at(SHIFT, MIX, "A", 2, Station.of("13+50"))).isEmpty();
@@ -138,8 +140,8 @@ class FillingTest {
     void noTonIsLostOrCountedTwiceHoweverShiftsAndLoadsCome() {
         Random random = new Random(80);
         for (int round = 0; round < 40; round++) {
-            Job.Overnight night = random.nextBoolean() ? Job.Overnight.CARRY : Job.Overnight.CLOSE;
-            Job job = job(Job.LotEnd.EXACT_TON, night);
+            Lots.Overnight night = random.nextBoolean() ? Lots.Overnight.CARRY : Lots.Overnight.CLOSE;
+            Job job = job(Lots.End.EXACT_TON, night);
             Map<String, Integer> model = new HashMap<>();
             int[] at = {1, 1, 0};
             ToDate before = ToDate.NONE;
@@ -153,7 +155,7 @@ class FillingTest {
                 }
                 filling = Filling.of(shift.read(), job, before);
                 before = before.and(shift.read(), job);
-                if (night == Job.Overnight.CLOSE && at[2] > 0) {
+                if (night == Lots.Overnight.CLOSE && at[2] > 0) {
                     next(at);
                 }
             }
@@ -199,7 +201,7 @@ class FillingTest {
 
     @Test
     void theSeedOfALotThatNeverFilledIsToldWhenTheLotsEndAndTheNextTonBeginsALot() {
-        Job job = job(Job.LotEnd.EXACT_TON, Job.Overnight.CARRY);
+        Job job = job(Lots.End.EXACT_TON, Lots.Overnight.CARRY);
         Shift first = new Shift("2026-06-02-day", "paver");
         load(first, 0, "45.00");
         draw(first, job, ToDate.NONE);
@@ -223,7 +225,7 @@ class FillingTest {
 
     @Test
     void theSeedOfALotThatTheNightClosesIsToldAtTheClose() {
-        Job job = job(Job.LotEnd.EXACT_TON, Job.Overnight.CLOSE);
+        Job job = job(Lots.End.EXACT_TON, Lots.Overnight.CLOSE);
         Shift shift = Shift.day();
         load(shift, 0, "100.00");
         draw(shift, job, ToDate.NONE);
@@ -247,7 +249,7 @@ class FillingTest {
 
     @Test
     void aLotIsDrawnAgainFromTheSeedThatIsToldWhenItIsFull() {
-        Shift shift = drawn(job(Job.LotEnd.EXACT_TON, Job.Overnight.CARRY));
+        Shift shift = drawn(job(Lots.End.EXACT_TON, Lots.Overnight.CARRY));
         assertThat(Redrawn.of(shift.read(), ToDate.NONE)).singleElement().satisfies(r -> {
             assertThat(r.places()).isEqualTo(2);
             assertThat(r.differs()).isEmpty();
@@ -256,7 +258,7 @@ class FillingTest {
 
     @Test
     void aToldPlaceThatTheSeedDoesNotGiveIsNamed() {
-        Job job = job(Job.LotEnd.EXACT_TON, Job.Overnight.CARRY);
+        Job job = job(Lots.End.EXACT_TON, Lots.Overnight.CARRY);
         Shift shift = drawn(job);
         List<Draw> draws = shift.read().standing(Draw.class).stream()
                 .map(s -> s.entry())
@@ -320,7 +322,7 @@ class FillingTest {
     @Test
     void aKindThatIsNoTicketFillsNoLot() {
         Shift shift = five().key(Kind.NOTE, "13:00", "text", "nothing");
-        assertThat(told(Filling.of(shift.read(), job(Job.LotEnd.EXACT_TON, Job.Overnight.CARRY), ToDate.NONE)))
+        assertThat(told(Filling.of(shift.read(), job(Lots.End.EXACT_TON, Lots.Overnight.CARRY), ToDate.NONE)))
                 .startsWith("1/1 100.00 over");
     }
 }

@@ -7,7 +7,9 @@ import java.util.List;
 import screedbook.entry.Station;
 import screedbook.entry.Tack;
 import screedbook.entry.YesNo;
+import screedbook.job.Checks;
 import screedbook.job.Job;
+import screedbook.job.Mix;
 import screedbook.unit.Amount;
 import screedbook.unit.Unit;
 
@@ -20,11 +22,11 @@ public final class Jobs {
         return with(usChecks());
     }
 
-    public static Job.Checks usChecks() {
-        return new Job.Checks(
+    public static Checks usChecks() {
+        return new Checks(
                 5,
                 5,
-                Job.HeatWhere.PAVER,
+                Checks.HeatWhere.PAVER,
                 Amount.of("120", Unit.MINUTE),
                 Amount.of("240", Unit.MINUTE),
                 Amount.of("120", Unit.MINUTE),
@@ -54,7 +56,7 @@ public final class Jobs {
         }
     }
 
-    public static Job with(Job.Checks checks) {
+    public static Job with(Checks checks) {
         return new Job(
                         "test-job",
                         "Juniper Flat overlay",
@@ -95,8 +97,8 @@ public final class Jobs {
         return new Job.Pull(name, 2, Amount.of(left, Unit.FOOT), Amount.of(right, Unit.FOOT), Job.Direction.UP);
     }
 
-    private static Job.Mix mix(String name, String spread, String item) {
-        return new Job.Mix(
+    private static Mix mix(String name, String spread, String item) {
+        return new Mix(
                 name,
                 null,
                 null,
@@ -135,7 +137,7 @@ public final class Jobs {
                         List.of(new Job.Lift(
                                 1, Job.Layer.RIDING_SURFACE, Amount.of("50", Unit.MILLIMETRE), "AC-12", null)),
                         List.of(new Job.Pull("A", 1, Amount.of("0", Unit.METRE), Amount.of("3.5", Unit.METRE), null)),
-                        List.of(new Job.Mix(
+                        List.of(new Mix(
                                 "AC-12",
                                 null,
                                 null,

@@ -2,6 +2,7 @@ package screedbook.tally;
 
 import java.util.List;
 import screedbook.job.Job;
+import screedbook.job.Lots;
 import screedbook.unit.Amount;
 import screedbook.unit.Unit;
 
@@ -10,12 +11,12 @@ public final class LotJobs {
     private LotJobs() {}
 
     /** {@link Jobs#us} with lots and sublots of so many tons, carried on over night. */
-    public static Job of(String lot, String sublot, Job.LotEnd ends) {
-        return FillingTest.with(new Job.Lots(
+    public static Job of(String lot, String sublot, Lots.End ends) {
+        return FillingTest.with(new Lots(
                 Amount.of(lot, Unit.SHORT_TON),
                 Amount.of(sublot, Unit.SHORT_TON),
                 ends,
-                Job.Overnight.CARRY,
+                Lots.Overnight.CARRY,
                 null,
                 null,
                 null,

@@ -17,6 +17,7 @@ import screedbook.entry.Kind;
 import screedbook.entry.Station;
 import screedbook.entry.YesNo;
 import screedbook.job.Job;
+import screedbook.job.Lots;
 import screedbook.unit.Amount;
 import screedbook.unit.Unit;
 
@@ -65,18 +66,18 @@ class RandomPlacesTest {
         return owed;
     }
 
-    static Job job(Job.RandomBy by, int draws, Job.Overnight night, Job.Excluded... excluded) {
+    static Job job(Lots.RandomBy by, int draws, Lots.Overnight night, Lots.Excluded... excluded) {
         Job job = Jobs.us();
-        Job.Lots lots = new Job.Lots(
+        Lots lots = new Lots(
                 Amount.of("200", Unit.SHORT_TON),
                 Amount.of("100", Unit.SHORT_TON),
-                Job.LotEnd.EXACT_TON,
+                Lots.End.EXACT_TON,
                 night,
                 by,
                 draws,
                 Amount.of("1.5", Unit.FOOT),
                 Amount.of("0.5", Unit.FOOT),
-                Job.Seed.DRAWN,
+                Lots.Seed.DRAWN,
                 List.of(excluded));
         return Jobs.with(job, "lots", lots);
     }
@@ -89,7 +90,7 @@ class RandomPlacesTest {
 
     @Test
     void aLotBeginsWithTheHashOfItsSeedAndEndsWithTheSeed() {
-        Job job = job(Job.RandomBy.TONS, 1, Job.Overnight.CARRY);
+        Job job = job(Lots.RandomBy.TONS, 1, Lots.Overnight.CARRY);
         List<Draw> all = new ArrayList<>();
         for (int number = 1; number <= 11; number++) {
             all.addAll(load(job, number));
@@ -116,7 +117,7 @@ class RandomPlacesTest {
     /** The load that holds the drawn ton is the one that brings the line, and none before it. */
     @Test
     void aPlaceIsToldWithTheLoadThatHoldsItAndNotBefore() {
-        Job job = job(Job.RandomBy.TONS, 3, Job.Overnight.CARRY);
+        Job job = job(Lots.RandomBy.TONS, 3, Lots.Overnight.CARRY);
         int told = 0;
         for (int number = 1; number <= 10; number++) {
             for (Draw draw : load(job, number)) {
@@ -135,7 +136,7 @@ class RandomPlacesTest {
 
     @Test
     void aPlaceLiesAsFarAlongTheLoadAsItsTonAndAwayFromTheEdges() {
-        Job job = job(Job.RandomBy.PLACES, 4, Job.Overnight.CARRY);
+        Job job = job(Lots.RandomBy.PLACES, 4, Lots.Overnight.CARRY);
         int again = 0;
         for (int number = 1; number <= 10; number++) {
             for (Draw draw : load(job, number)) {
@@ -173,10 +174,10 @@ class RandomPlacesTest {
     @Test
     void aPlaceOnABridgeIsDrawnAgainAndBothAreTold() {
         Job job = job(
-                Job.RandomBy.PLACES,
+                Lots.RandomBy.PLACES,
                 6,
-                Job.Overnight.CARRY,
-                new Job.Excluded(Station.of("11+00"), Station.of("14+00"), "bridge"));
+                Lots.Overnight.CARRY,
+                new Lots.Excluded(Station.of("11+00"), Station.of("14+00"), "bridge"));
         List<Draw.Tried> refused = new ArrayList<>();
         for (int number = 1; number <= 10; number++) {
             for (Draw draw : load(job, number)) {
@@ -196,7 +197,7 @@ class RandomPlacesTest {
 
     @Test
     void withoutItsSeedALotTellsNothing() {
-        Job job = job(Job.RandomBy.TONS, 3, Job.Overnight.CARRY);
+        Job job = job(Lots.RandomBy.TONS, 3, Lots.Overnight.CARRY);
         load(job, 1);
         kept.clear();
         for (int number = 2; number <= 10; number++) {
@@ -206,7 +207,7 @@ class RandomPlacesTest {
 
     @Test
     void aLotGoesOnInTheNextShiftUnderTheSameSeed() {
-        Job job = job(Job.RandomBy.TONS, 2, Job.Overnight.CARRY);
+        Job job = job(Lots.RandomBy.TONS, 2, Lots.Overnight.CARRY);
         load(job, 1);
         Day first = shift.read();
         ToDate before = ToDate.of(first, job);
@@ -226,7 +227,7 @@ class RandomPlacesTest {
 
     @Test
     void aSublotThatIsClosedOverNightIsNotGoneOnWith() {
-        Job job = job(Job.RandomBy.TONS, 1, Job.Overnight.CLOSE);
+        Job job = job(Lots.RandomBy.TONS, 1, Lots.Overnight.CLOSE);
         load(job, 1);
         ToDate before = ToDate.of(shift.read(), job);
         Shift next = new Shift("2026-06-04-day", "paver").ticket("08:00", "90", "100.00", "mix", MIX);
@@ -252,7 +253,7 @@ class RandomPlacesTest {
 
     @Test
     void aReachedPlaceIsDueUntilANoteSaysThatItWasSampled() {
-        Job job = job(Job.RandomBy.TONS, 1, Job.Overnight.CARRY);
+        Job job = job(Lots.RandomBy.TONS, 1, Lots.Overnight.CARRY);
         for (int number = 1; number <= 5; number++) {
             load(job, number);
         }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import screedbook.job.Checks;
 import screedbook.job.Job;
 
 /** First five loads of a mix, then one in five: Florida DOT Standard Specifications 330-6.3 (2010 package). */
@@ -91,8 +92,8 @@ class RhythmTest {
 
     @Test
     void aJobThatAsksOnlyForTheFirstLoadsAsksForNoMore() {
-        Job.Checks c = Jobs.usChecks();
-        Job few = Jobs.with(new Job.Checks(
+        Checks c = Jobs.usChecks();
+        Job few = Jobs.with(new Checks(
                 2, 0, c.heatWhere(), c.surfaceEvery(), c.weatherEvery(), c.loadAge(), null, 1, c.grossAndTare(), null));
         Shift shift = loads(Shift.day(), 1, 4, "12.5-70A", List.of(1));
         assertThat(Rhythm.turns(shift.read(), few)).filteredOn(Rhythm.Turn::due).hasSize(2);

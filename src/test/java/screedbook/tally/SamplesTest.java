@@ -9,20 +9,21 @@ import org.junit.jupiter.api.Test;
 import screedbook.entry.Day;
 import screedbook.entry.Kind;
 import screedbook.job.Job;
+import screedbook.job.Lots;
 import screedbook.unit.Amount;
 import screedbook.unit.Unit;
 
 /** Samples, cores and gauge readings with what became of them. Lots of 200 T in sublots of 100 T. */
 class SamplesTest {
     private static final String MIX = "12.5-70A";
-    private static final Job JOB = FillingTest.job(Job.LotEnd.EXACT_TON, Job.Overnight.CARRY);
+    private static final Job JOB = FillingTest.job(Lots.End.EXACT_TON, Lots.Overnight.CARRY);
 
-    private static Job retest(Job.Retest retest) {
-        return FillingTest.with(new Job.Lots(
+    private static Job retest(Lots.Retest retest) {
+        return FillingTest.with(new Lots(
                 Amount.of("200", Unit.SHORT_TON),
                 Amount.of("100", Unit.SHORT_TON),
-                Job.LotEnd.EXACT_TON,
-                Job.Overnight.CARRY,
+                Lots.End.EXACT_TON,
+                Lots.Overnight.CARRY,
                 null,
                 null,
                 null,
@@ -131,11 +132,11 @@ class SamplesTest {
         core(shift, "C-1", "gmb", "2.310", "gmm", "2.500");
         core(shift, "C-2", "gmb", "2.350", "gmm", "2.500", "again", "paver/6");
         assertThat(percents(of(shift, JOB, ToDate.NONE))).isEqualTo("core C-1 92.40 %; core C-2 94.00 % kept");
-        assertThat(percents(of(shift, retest(Job.Retest.FIRST), ToDate.NONE)))
+        assertThat(percents(of(shift, retest(Lots.Retest.FIRST), ToDate.NONE)))
                 .isEqualTo("core C-1 92.40 %; core C-2 94.00 % kept");
-        assertThat(percents(of(shift, retest(Job.Retest.NEWER), ToDate.NONE)))
+        assertThat(percents(of(shift, retest(Lots.Retest.NEWER), ToDate.NONE)))
                 .isEqualTo("core C-1 92.40 % kept; core C-2 94.00 %");
-        assertThat(percents(of(shift, retest(Job.Retest.BOTH), ToDate.NONE)))
+        assertThat(percents(of(shift, retest(Lots.Retest.BOTH), ToDate.NONE)))
                 .isEqualTo("core C-1 92.40 %; core C-2 94.00 %");
     }
 

@@ -9,7 +9,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import screedbook.entry.Kind;
 import screedbook.entry.YesNo;
+import screedbook.job.Checks;
 import screedbook.job.Job;
+import screedbook.job.Lots;
 import screedbook.job.Wanted;
 import screedbook.job.Wanted.Change;
 import screedbook.job.Wanted.Count;
@@ -23,8 +25,8 @@ class WantsTest {
     }
 
     private static Job job(Wanted... rows) {
-        Job.Checks c = Jobs.usChecks();
-        return Jobs.with(new Job.Checks(
+        Checks c = Jobs.usChecks();
+        return Jobs.with(new Checks(
                 c.firstLoads(),
                 c.thenOneIn(),
                 c.heatWhere(),
@@ -178,8 +180,7 @@ class WantsTest {
         Job base = job(row(Kind.GAUGE, null, "1", Count.SUBLOTS));
         return withLots(
                 base,
-                new Job.Lots(
-                        ton("2000"), ton("500"), null, Job.Overnight.CARRY, null, null, null, null, null, List.of()));
+                new Lots(ton("2000"), ton("500"), null, Lots.Overnight.CARRY, null, null, null, null, null, List.of()));
     }
 
     private static Due density(Shift shift, String now) {
@@ -223,7 +224,7 @@ class WantsTest {
         return Amount.of(tons, Unit.SHORT_TON);
     }
 
-    private static Job withLots(Job j, Job.Lots lots) {
+    private static Job withLots(Job j, Lots lots) {
         return Jobs.with(j, "lots", lots);
     }
 

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import screedbook.entry.Kind;
 import screedbook.entry.Station;
 import screedbook.entry.YesNo;
+import screedbook.job.Checks;
 import screedbook.job.Job;
 import screedbook.job.Planning;
 import screedbook.job.Wanted;
@@ -268,8 +269,8 @@ class YieldedTest {
 
         Wanted often =
                 new Wanted(Kind.YIELD, null, null, new BigDecimal("200"), Wanted.Count.TONS, null, null, null, null);
-        Job.Checks c = Jobs.usChecks();
-        Job asks = Jobs.with(new Job.Checks(
+        Checks c = Jobs.usChecks();
+        Job asks = Jobs.with(new Checks(
                 c.firstLoads(),
                 c.thenOneIn(),
                 c.heatWhere(),
