@@ -54,6 +54,17 @@ record Bound(Amount low, Amount high, boolean sure, String clause, Rounding roun
         return low != null && compare(value, low) < 0 || high != null && compare(value, high) > 0;
     }
 
+    /** How far a value lies above the most or, with a minus, below the least; 0 inside. */
+    BigDecimal beyond(Amount value) {
+        BigDecimal under = low == null ? BigDecimal.ZERO : apart(value, low);
+        BigDecimal over = high == null ? BigDecimal.ZERO : apart(value, high);
+        return under.signum() < 0 ? under : over.max(BigDecimal.ZERO);
+    }
+
+    private static BigDecimal apart(Amount value, Amount limit) {
+        return value.to(limit.unit()).value().subtract(limit.value());
+    }
+
     private int compare(Amount value, Amount limit) {
         return rounded(value, limit).compareTo(limit.value().subtract(origin()));
     }

@@ -103,12 +103,11 @@ final class DensityRules {
         for (Density d : told(look)) {
             if (d.percent().known()) {
                 of(look, d)
-                        .ifPresent(c -> marks.addAll(Look.judged(
+                        .ifPresent(c -> marks.addAll(Look.density(
                                 c.bounds(quantity),
                                 List.of(d.from().ref()),
                                 where(d),
-                                d.percent().amount(),
-                                "")));
+                                d.percent().amount())));
             }
         }
         return marks;
@@ -131,8 +130,12 @@ final class DensityRules {
         for (Density d : told(look)) {
             d.percent()
                     .seen()
-                    .ifPresent(p -> marks.addAll(
-                            Look.odd(Quantity.DENSITY, List.of(d.from().ref()), where(d), p)));
+                    .ifPresent(p -> Look.density(
+                                    Look.usual(Quantity.DENSITY),
+                                    List.of(d.from().ref()),
+                                    where(d),
+                                    p)
+                            .forEach(m -> marks.add(m.as(Sort.LOOK_AGAIN))));
         }
         for (Standing<Core> each : look.day().standing(Core.class)) {
             marks.addAll(Look.odd(
@@ -179,7 +182,8 @@ final class DensityRules {
                                 m.limit(),
                                 m.clause(),
                                 m.inside(),
-                                m.working()))
+                                m.working(),
+                                m.beyond()))
                         .toList();
     }
 
@@ -197,8 +201,7 @@ final class DensityRules {
                 marks.addAll(soFar(
                         look,
                         lot,
-                        Look.judged(
-                                bounds(job, sheet, Quantity.DENSITY_MEAN, lot), entries(look, lot), where, mean, "")));
+                        Look.density(bounds(job, sheet, Quantity.DENSITY_MEAN, lot), entries(look, lot), where, mean)));
             }
             return marks;
         });
@@ -250,12 +253,11 @@ final class DensityRules {
                     d.place() != null && d.percent().known() && cold.stream().anyMatch(p -> covers(road, p.entry(), d));
             if (there) {
                 of(look, d)
-                        .ifPresent(c -> marks.addAll(Look.judged(
+                        .ifPresent(c -> marks.addAll(Look.density(
                                 c.bounds(Quantity.DENSITY_COLD_SPOT),
                                 List.of(d.from().ref()),
                                 where(d) + " at a cold spot",
-                                d.percent().amount(),
-                                "")));
+                                d.percent().amount())));
             }
         }
         return marks;
@@ -316,12 +318,11 @@ final class DensityRules {
         for (Density d : told(look)) {
             d.ofTarget()
                     .ifPresent(p -> of(look, d)
-                            .ifPresent(c -> marks.addAll(Look.judged(
+                            .ifPresent(c -> marks.addAll(Look.density(
                                     c.bounds(Quantity.OF_CONTROL_STRIP),
                                     List.of(d.from().ref()),
                                     where(d) + " of the control strip",
-                                    p,
-                                    ""))));
+                                    p))));
         }
         return marks;
     }
@@ -347,12 +348,11 @@ final class DensityRules {
                         .filter(s -> SampleRules.here(look, s))
                         .map(Standing::ref)
                         .toList();
-                marks.addAll(Look.judged(
+                marks.addAll(Look.density(
                         Bounds.of(sheet, Quantity.MEAN_OF_CONTROL_STRIP, Acceptance.situation(job, where.mix())),
                         here,
                         where.text() + ", mean of " + section.size() + " readings of the control strip",
-                        new Amount(mean, Unit.PERCENT),
-                        ""));
+                        new Amount(mean, Unit.PERCENT)));
             }
             return marks;
         });

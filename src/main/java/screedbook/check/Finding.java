@@ -1,5 +1,6 @@
 package screedbook.check;
 
+import java.math.BigDecimal;
 import java.util.List;
 import screedbook.entry.Answer;
 import screedbook.entry.Ref;
@@ -16,6 +17,8 @@ import screedbook.entry.Standing;
  * @param clause {@code practice PG 70}, or where the rule comes from
  * @param inside what would have been inside
  * @param working steps that lead to the limit
+ * @param beyond how far the value lies above the most or, with a minus, below the least, in the limit's unit; null where
+ *     no value was held against a limit
  */
 public record Finding(
         String rule,
@@ -26,7 +29,26 @@ public record Finding(
         String clause,
         String inside,
         String working,
-        List<Standing<Answer>> answers) {
+        List<Standing<Answer>> answers,
+        BigDecimal beyond) {
+    public Finding(
+            String rule,
+            Sort sort,
+            List<Ref> of,
+            String seen,
+            String limit,
+            String clause,
+            String inside,
+            String working,
+            List<Standing<Answer>> answers) {
+        this(rule, sort, of, seen, limit, clause, inside, working, answers, null);
+    }
+
+    /** The same with other answers. */
+    public Finding answered(List<Standing<Answer>> others) {
+        return new Finding(rule, sort, of, seen, limit, clause, inside, working, others, beyond);
+    }
+
     public boolean answered() {
         return !answers.isEmpty();
     }

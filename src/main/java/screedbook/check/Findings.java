@@ -77,6 +77,7 @@ public final class Findings {
                 mark.clause(),
                 mark.inside(),
                 mark.working(),
-                List.copyOf(given));
+                List.copyOf(given),
+                mark.beyond());
     }
 }

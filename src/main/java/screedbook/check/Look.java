@@ -15,8 +15,10 @@ import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import screedbook.entry.Day;
 import screedbook.entry.Entry;
 import screedbook.entry.Moment;
@@ -350,6 +352,35 @@ final class Look {
 
     /** The same; its words are made only where something is to be said. */
     static List<Mark> judged(Bounds bounds, List<Ref> of, Supplier<String> where, Amount value, Supplier<String> more) {
+        return judged(bounds, of, where, value, more, Look::told);
+    }
+
+    /**
+     * The same of a percent of density, which has one decimal, as the trade writes it; more only where it would else read
+     * as if it lay inside.
+     */
+    static List<Mark> density(Bounds bounds, List<Ref> of, String where, Amount percent) {
+        return judged(
+                bounds,
+                of,
+                () -> where,
+                percent,
+                () -> "",
+                (bound, value) -> IntStream.rangeClosed(1, 3)
+                        .mapToObj(value::shown)
+                        .filter(bound::outside)
+                        .findFirst()
+                        .orElse(value)
+                        .text());
+    }
+
+    private static List<Mark> judged(
+            Bounds bounds,
+            List<Ref> of,
+            Supplier<String> where,
+            Amount value,
+            Supplier<String> more,
+            BiFunction<Bound, Amount, String> told) {
         List<Bound> broken = value == null ? List.of() : bounds.broken(value);
         if (broken.isEmpty()) {
             return List.of();
@@ -361,11 +392,12 @@ final class Look {
             marks.add(new Mark(
                     bound.sure() ? null : Sort.LOOK_AGAIN,
                     of,
-                    where.get() + " " + told(bound, value) + more.get(),
+                    where.get() + " " + told.apply(bound, value) + more.get(),
                     bound.full(),
                     bound.clause(),
                     bound.inside(),
-                    working));
+                    working,
+                    bound.beyond(value)));
         }
         return marks;
     }

@@ -1,5 +1,6 @@
 package screedbook.check;
 
+import java.math.BigDecimal;
 import java.util.List;
 import screedbook.entry.Ref;
 
@@ -7,8 +8,21 @@ import screedbook.entry.Ref;
  * A finding as a rule makes it, without the rule and the answers.
  *
  * @param sort null for the sort of the rule
+ * @param beyond as of a finding
  */
-record Mark(Sort sort, List<Ref> of, String seen, String limit, String clause, String inside, String working) {
+record Mark(
+        Sort sort,
+        List<Ref> of,
+        String seen,
+        String limit,
+        String clause,
+        String inside,
+        String working,
+        BigDecimal beyond) {
+    Mark(Sort sort, List<Ref> of, String seen, String limit, String clause, String inside, String working) {
+        this(sort, of, seen, limit, clause, inside, working, null);
+    }
+
     Mark(List<Ref> of, String seen, String limit, String clause, String inside) {
         this(null, of, seen, limit, clause, inside, "");
     }
@@ -19,14 +33,14 @@ record Mark(Sort sort, List<Ref> of, String seen, String limit, String clause, S
 
     /** The same said of another entry, whose name goes before what was seen. */
     Mark on(Ref entry, String name) {
-        return new Mark(sort, List.of(entry), name + seen, limit, clause, inside, working);
+        return new Mark(sort, List.of(entry), name + seen, limit, clause, inside, working, beyond);
     }
 
     Mark as(Sort other) {
-        return new Mark(other, of, seen, limit, clause, inside, working);
+        return new Mark(other, of, seen, limit, clause, inside, working, beyond);
     }
 
     Mark because(String steps) {
-        return new Mark(sort, of, seen, limit, clause, inside, steps);
+        return new Mark(sort, of, seen, limit, clause, inside, steps, beyond);
     }
 }

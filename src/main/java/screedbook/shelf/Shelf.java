@@ -119,15 +119,7 @@ public final class Shelf {
             whole.stream()
                     .filter(f -> f.rule().equals(each.rule()) && f.of().equals(each.of()))
                     .findFirst()
-                    .ifPresent(f -> both.add(new Finding(
-                            each.rule(),
-                            each.sort(),
-                            each.of(),
-                            each.seen(),
-                            each.limit(),
-                            each.clause(),
-                            each.inside(),
-                            each.working(),
+                    .ifPresent(f -> both.add(each.answered(
                             f.answers().stream().map(Remarks::leftOut).toList())));
         }
         return List.copyOf(both);

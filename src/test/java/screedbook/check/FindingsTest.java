@@ -2,6 +2,7 @@ package screedbook.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -41,7 +42,8 @@ class FindingsTest {
                         "practice PG 70",
                         "270 °F or more",
                         "At the paver a mix with PG 70 is at least 270.",
-                        List.of()));
+                        List.of(),
+                        new BigDecimal("-6")));
     }
 
     @Test

@@ -279,14 +279,14 @@ final class SampleCases {
                 "of-control-strip",
                 "",
                 Sort.OUTSIDE,
-                "of the control strip 94.935 %",
+                "of the control strip 94.9 %",
                 Shift.night(strip).at("20:50", CHECKED).at("21:00", read),
                 Shift.night(strip).at("20:50", CHECKED).at("21:00", read.replace("145.0", "145.1")));
         RuleCases.shifts(
                 "mean-of-control-strip",
                 "",
                 Sort.OUTSIDE,
-                "lot 1 sublot 1, mean of 2 readings of the control strip 97.987 %",
+                "lot 1 sublot 1, mean of 2 readings of the control strip 97.99 %",
                 Shift.night(strip)
                         .at("20:50", CHECKED)
                         .at("21:00", read.replace("145.0", "149.7"))
