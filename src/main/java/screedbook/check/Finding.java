@@ -45,7 +45,7 @@ public record Finding(
     }
 
     /** The same with other answers. */
-    public Finding answered(List<Standing<Answer>> others) {
+    public Finding with(List<Standing<Answer>> others) {
         return new Finding(rule, sort, of, seen, limit, clause, inside, working, others, beyond);
     }
 

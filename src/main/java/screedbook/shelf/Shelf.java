@@ -119,8 +119,8 @@ public final class Shelf {
             whole.stream()
                     .filter(f -> f.rule().equals(each.rule()) && f.of().equals(each.of()))
                     .findFirst()
-                    .ifPresent(f -> both.add(each.answered(
-                            f.answers().stream().map(Remarks::leftOut).toList())));
+                    .ifPresent(f -> both.add(
+                            each.with(f.answers().stream().map(Remarks::leftOut).toList())));
         }
         return List.copyOf(both);
     }
