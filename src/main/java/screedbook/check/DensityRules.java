@@ -1,33 +1,18 @@
 package screedbook.check;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import screedbook.calc.PercentWithin;
 import screedbook.entry.Core;
-import screedbook.entry.Depth;
 import screedbook.entry.Gauge;
 import screedbook.entry.Profile;
-import screedbook.entry.Ref;
-import screedbook.entry.Result;
 import screedbook.entry.Standing;
-import screedbook.entry.Station;
 import screedbook.entry.YesNo;
 import screedbook.job.Job;
 import screedbook.job.Road;
-import screedbook.spec.Asked;
-import screedbook.spec.Demand;
 import screedbook.spec.Quantity;
-import screedbook.spec.SpecSheet;
-import screedbook.tally.Densities;
 import screedbook.tally.Density;
-import screedbook.tally.Filling;
-import screedbook.tally.Lot;
-import screedbook.tally.Samples;
-import screedbook.unit.Amount;
-import screedbook.unit.Unit;
 
 /** Rules about cores and densities. */
 final class DensityRules {
@@ -42,12 +27,12 @@ final class DensityRules {
                     "density-mean",
                     Sort.OUTSIDE,
                     "The mean of a lot's densities lies within the limits of the sheet.",
-                    DensityRules::mean),
+                    LotDensity::mean),
             new Rule(
                     "density-within",
                     Sort.OUTSIDE,
                     "The percent of a lot within limits is what the sheet asks for.",
-                    DensityRules::within),
+                    LotDensity::within),
             new Rule(
                     "density-cold-spot",
                     Sort.OUTSIDE,
@@ -57,7 +42,7 @@ final class DensityRules {
                     "density-tests",
                     Sort.LOOK_AGAIN,
                     "A sublot that is tested has as many tests of density as the sheet asks for.",
-                    DensityRules::tests),
+                    LotDensity::tests),
             new Rule(
                     "of-control-strip",
                     Sort.OUTSIDE,
@@ -67,22 +52,18 @@ final class DensityRules {
                     "mean-of-control-strip",
                     Sort.OUTSIDE,
                     "The mean of a sublot's gauge readings is what the sheet asks for, of the control strip's density.",
-                    DensityRules::meanOfStrip),
+                    LotDensity::meanOfStrip),
             new Rule(
                     "water-absorbed",
                     Sort.OUTSIDE,
                     "A core takes up no more water than its test method holds for.",
-                    DensityRules::water),
+                    CutCores::water),
             new Rule(
                     "core-height",
                     Sort.OUTSIDE,
                     "An untrimmed core is as high as the sheet asks for.",
-                    DensityRules::height),
-            new Rule(
-                    "core-off-mark",
-                    Sort.MISSING,
-                    "A core that was cut beside its mark says why.",
-                    DensityRules::offMark),
+                    CutCores::height),
+            new Rule("core-off-mark", Sort.MISSING, "A core that was cut beside its mark says why.", CutCores::offMark),
             new Rule(
                     "retest-rule",
                     Sort.LOOK_AGAIN,
@@ -92,7 +73,7 @@ final class DensityRules {
     private DensityRules() {}
 
     /** Densities that this shift tells, and that could be worked out. */
-    private static List<Density> told(Look look) {
+    static List<Density> told(Look look) {
         return look.samples().map(s -> s.densities().all()).orElse(List.of()).stream()
                 .filter(d -> SampleRules.here(look, d.from()))
                 .toList();
@@ -141,101 +122,10 @@ final class DensityRules {
             marks.addAll(Look.odd(
                     Quantity.CORE_HEIGHT,
                     List.of(each.ref()),
-                    name(each) + ", height",
+                    CutCores.name(each) + ", height",
                     each.entry().measured().height()));
         }
         return marks;
-    }
-
-    private static String name(Standing<Core> core) {
-        String number = core.entry().cut().core();
-        return "core " + (number == null ? core.ref() : number);
-    }
-
-    /** The lots of which this shift tells, each with the entries of this shift that tell of it. */
-    private static List<Densities.OfLot> lots(Look look) {
-        return look.totals().map(Acceptance::told).orElse(List.of());
-    }
-
-    private static List<Ref> entries(Look look, Densities.OfLot lot) {
-        List<Ref> refs = lot.kept().stream()
-                .map(Density::from)
-                .filter(s -> SampleRules.here(look, s))
-                .map(Standing::ref)
-                .toList();
-        return refs.isEmpty() ? look.shift() : refs;
-    }
-
-    /** Until no ton comes to a lot any more what it comes to may still change. */
-    private static List<Mark> soFar(Look look, Densities.OfLot lot, List<Mark> marks) {
-        boolean over = look.samples()
-                .flatMap(s -> s.filling().lot(lot.mix(), lot.lot()))
-                .map(Lot::over)
-                .orElse(true);
-        return over
-                ? marks
-                : marks.stream()
-                        .map(m -> new Mark(
-                                Sort.LOOK_AGAIN,
-                                m.of(),
-                                m.seen() + " so far",
-                                m.limit(),
-                                m.clause(),
-                                m.inside(),
-                                m.working(),
-                                m.beyond()))
-                        .toList();
-    }
-
-    private static Bounds bounds(Job job, SpecSheet sheet, Quantity quantity, Densities.OfLot lot) {
-        return Bounds.of(sheet, quantity, Acceptance.situation(job, lot.mix()));
-    }
-
-    private static List<Mark> mean(Look look) {
-        return sheeted(look, (job, sheet) -> {
-            List<Mark> marks = new ArrayList<>();
-            for (Densities.OfLot lot : lots(look)) {
-                String where = "lot " + lot.lot() + " of " + lot.mix() + ", mean of "
-                        + lot.sample().n() + " " + lot.of();
-                Amount mean = new Amount(lot.sample().mean(), Unit.PERCENT);
-                marks.addAll(soFar(
-                        look,
-                        lot,
-                        Look.density(bounds(job, sheet, Quantity.DENSITY_MEAN, lot), entries(look, lot), where, mean)));
-            }
-            return marks;
-        });
-    }
-
-    private static List<Mark> within(Look look) {
-        return sheeted(look, (job, sheet) -> {
-            List<Mark> marks = new ArrayList<>();
-            for (Densities.OfLot lot : lots(look)) {
-                Acceptance.within(look.totals().orElseThrow(), job, sheet, lot)
-                        .flatMap(PercentWithin::percent)
-                        .ifPresent(p -> marks.addAll(soFar(
-                                look,
-                                lot,
-                                Look.judged(
-                                        bounds(job, sheet, Quantity.DENSITY_WITHIN, lot),
-                                        entries(look, lot),
-                                        "lot " + lot.lot() + " of " + lot.mix() + ", within limits",
-                                        new Amount(p, Unit.PERCENT),
-                                        ""))));
-            }
-            return marks;
-        });
-    }
-
-    private interface Sheeted {
-        List<Mark> marks(Job job, SpecSheet sheet);
-    }
-
-    private static List<Mark> sheeted(Look look, Sheeted rule) {
-        Optional<SpecSheet> sheet = look.ground().sheet();
-        return look.job().isEmpty() || sheet.isEmpty() || look.samples().isEmpty()
-                ? List.of()
-                : rule.marks(look.job().get(), sheet.get());
     }
 
     /** Within a length of which a thermal profile says that the density is to be looked at. */
@@ -273,46 +163,6 @@ final class DensityRules {
         return road.between(road.along(d.place()), profile.from(), profile.to());
     }
 
-    private static List<Mark> tests(Look look) {
-        return sheeted(look, (job, sheet) -> {
-            List<Mark> marks = new ArrayList<>();
-            Samples samples = look.samples().orElseThrow();
-            for (Densities.OfLot lot : lots(look)) {
-                Optional<Asked> asked = Look.asked(sheet, Demand.DENSITY_TESTS, Acceptance.situation(job, lot.mix()));
-                List<Lot.Sublot> over =
-                        samples.filling().lot(lot.mix(), lot.lot()).map(Lot::sublots).orElse(List.of()).stream()
-                                .filter(Lot.Sublot::over)
-                                .toList();
-                for (Lot.Sublot sublot : over) {
-                    asked.filter(a -> a.count() != null)
-                            .ifPresent(a -> few(look, lot, sublot.number(), a).ifPresent(marks::add));
-                }
-            }
-            return marks;
-        });
-    }
-
-    private static Optional<Mark> few(Look look, Densities.OfLot lot, int sublot, Asked asked) {
-        List<Density> tests = lot.kept().stream()
-                .filter(d -> d.where().map(Filling.Where::sublot).orElse(0) == sublot)
-                .toList();
-        long count = tests.stream().map(Density::of).distinct().count();
-        List<Ref> here = tests.stream()
-                .map(Density::from)
-                .filter(s -> SampleRules.here(look, s))
-                .map(Standing::ref)
-                .toList();
-        return here.isEmpty() || BigDecimal.valueOf(count).compareTo(asked.count()) >= 0
-                ? Optional.empty()
-                : Optional.of(new Mark(
-                        here,
-                        "lot " + lot.lot() + " sublot " + sublot + ": " + count + (count == 1 ? " test" : " tests")
-                                + " of density",
-                        asked.count().toPlainString() + " in each sublot",
-                        asked.citation(),
-                        asked.count().toPlainString() + " or more"));
-    }
-
     private static List<Mark> ofStrip(Look look) {
         List<Mark> marks = new ArrayList<>();
         for (Density d : told(look)) {
@@ -325,118 +175,6 @@ final class DensityRules {
                                     p))));
         }
         return marks;
-    }
-
-    private static List<Mark> meanOfStrip(Look look) {
-        return sheeted(look, (job, sheet) -> {
-            List<Mark> marks = new ArrayList<>();
-            for (Filling.Where where : told(look).stream()
-                    .filter(d -> d.ofTarget().isPresent())
-                    .flatMap(d -> d.where().stream())
-                    .distinct()
-                    .toList()) {
-                List<Density> section = look.samples().orElseThrow().densities().all().stream()
-                        .filter(d -> d.ofTarget().isPresent()
-                                && d.where().filter(where::equals).isPresent())
-                        .toList();
-                BigDecimal mean = PercentWithin.Sample.of(section.stream()
-                                .map(d -> d.ofTarget().orElseThrow().value())
-                                .toList())
-                        .mean();
-                List<Ref> here = section.stream()
-                        .map(Density::from)
-                        .filter(s -> SampleRules.here(look, s))
-                        .map(Standing::ref)
-                        .toList();
-                marks.addAll(Look.density(
-                        Bounds.of(sheet, Quantity.MEAN_OF_CONTROL_STRIP, Acceptance.situation(job, where.mix())),
-                        here,
-                        where.text() + ", mean of " + section.size() + " readings of the control strip",
-                        new Amount(mean, Unit.PERCENT)));
-            }
-            return marks;
-        });
-    }
-
-    private static List<Mark> water(Look look) {
-        List<Mark> marks = new ArrayList<>();
-        for (Standing<Result> each : look.day().standing(Result.class)) {
-            Result r = each.entry();
-            if (r.what() == Result.What.WATER_ABSORBED && r.found() != null) {
-                look.ofMat(each, r.mix(), null, null)
-                        .ifPresent(c -> marks.addAll(Look.judged(
-                                c.bounds(Quantity.WATER_ABSORBED),
-                                List.of(each.ref()),
-                                (r.sample() == null ? "core" : r.sample()) + ", water taken up",
-                                new Amount(r.found(), Unit.PERCENT),
-                                "")));
-            }
-        }
-        return marks;
-    }
-
-    /** As it was measured on the core, or as a thickness keyed for an untrimmed core. */
-    private static List<Mark> height(Look look) {
-        List<Mark> marks = new ArrayList<>();
-        for (Standing<Core> each : look.day().standing(Core.class)) {
-            Core c = each.entry();
-            String mix = mix(look, c.spot().mix(), c.spot().lift(), c.spot().pull());
-            look.ofMat(each, mix, c.spot().lift(), c.spot().pull())
-                    .ifPresent(k -> marks.addAll(Look.judged(
-                            k.bounds(Quantity.CORE_HEIGHT),
-                            List.of(each.ref()),
-                            name(each) + ", height untrimmed",
-                            c.measured().height(),
-                            "")));
-        }
-        for (Standing<Depth> each : look.day().standing(Depth.class)) {
-            Depth d = each.entry();
-            if (d.state() == Depth.State.CORE_UNTRIMMED) {
-                String mix = mix(look, null, d.lift(), d.pull());
-                look.ofMat(each, mix, d.lift(), d.pull())
-                        .ifPresent(k -> marks.addAll(Look.judged(
-                                k.bounds(Quantity.CORE_HEIGHT),
-                                List.of(each.ref()),
-                                "core " + (d.core() == null ? each.ref() : d.core()) + ", height untrimmed",
-                                d.thickness(),
-                                "")));
-            }
-        }
-        return marks;
-    }
-
-    private static String mix(Look look, String named, Integer lift, String pull) {
-        return named != null
-                ? named
-                : look.job()
-                        .flatMap(j -> Cases.lift(j, lift, pull))
-                        .map(Job.Lift::mix)
-                        .orElse(null);
-    }
-
-    private static List<Mark> offMark(Look look) {
-        List<Mark> marks = new ArrayList<>();
-        for (Standing<Core> each : look.day().standing(Core.class)) {
-            Core.Spot s = each.entry().spot();
-            boolean along = s.markedAt() != null && !s.markedAt().equals(s.place());
-            boolean across = s.markedLeft() != null
-                    && (s.fromLeft() == null || s.markedLeft().compareTo(s.fromLeft()) != 0);
-            if ((along || across) && s.why() == null) {
-                marks.add(new Mark(
-                        each.ref(),
-                        name(each) + " cut at " + place(s.place(), s.fromLeft()) + ", marked at "
-                                + place(s.markedAt() == null ? s.place() : s.markedAt(), s.markedLeft())
-                                + ", why: not noted",
-                        "a core is cut at its mark",
-                        "common practice, no source",
-                        "why it was cut elsewhere"));
-            }
-        }
-        return marks;
-    }
-
-    private static String place(Station station, Amount left) {
-        return (station == null ? "-" : station.text()) + (left == null ? "" : ", " + left.text() + " from left");
     }
 
     private static List<Mark> retest(Look look) {
