@@ -19,6 +19,8 @@ import screedbook.job.Job;
 import screedbook.spec.Demand;
 import screedbook.spec.Situation;
 import screedbook.spec.SpecSheet;
+import screedbook.tally.Laid;
+import screedbook.tally.Load;
 
 /** Rules about ticket numbers, by the series of their plant. */
 final class NumberRules {
@@ -28,6 +30,11 @@ final class NumberRules {
                     Sort.DOES_NOT_ADD_UP,
                     "A plant's ticket number stands for one load.",
                     NumberRules::repeated),
+            new Rule(
+                    "number-in-earlier-shift",
+                    Sort.DOES_NOT_ADD_UP,
+                    "A load does not bear the number of one that an earlier shift of the year placed.",
+                    NumberRules::earlier),
             new Rule(
                     "number-missing",
                     Sort.MISSING,
@@ -53,6 +60,10 @@ final class NumberRules {
     private static final Pattern DIGITS = Pattern.compile("\\d{1,18}");
 
     private NumberRules() {}
+
+    static boolean isDigits(String number) {
+        return DIGITS.matcher(number).matches();
+    }
 
     private static String plant(Ticket ticket) {
         return ticket.paper().plant() == null ? "" : ticket.paper().plant();
@@ -98,6 +109,30 @@ final class NumberRules {
                         "another number, another plant, or instead of " + named.number()));
             }
         });
+        return marks;
+    }
+
+    /** A plant may begin its numbers anew with the year, so a shift of another year says nothing. */
+    private static List<Mark> earlier(Look look) {
+        List<Mark> marks = new ArrayList<>();
+        Map<Named, List<Standing<Ticket>>> here = byNumber(look);
+        int year = look.day().shift().date().getYear();
+        for (Laid laid : look.totals().map(t -> t.before().laid()).orElse(List.of())) {
+            List<Standing<Ticket>> again = laid.number() == null
+                            || laid.shift().date().getYear() != year
+                    ? List.of()
+                    : here.getOrDefault(new Named(laid.plant() == null ? "" : laid.plant(), laid.number()), List.of());
+            again.stream()
+                    .filter(t -> Load.laid(t.entry()))
+                    .filter(t -> !laid.number().equals(t.entry().fate().reissueOf()))
+                    .forEach(t -> marks.add(new Mark(
+                            t.ref(),
+                            "number " + laid.number() + " of " + plantNamed(plant(t.entry())) + " was placed in "
+                                    + laid.shift() + " too, at " + laid.ticket(),
+                            "one number, one load",
+                            "job, " + plantNamed(plant(t.entry())),
+                            "another number, another plant, or instead of " + laid.number())));
+        }
         return marks;
     }
 

@@ -269,7 +269,9 @@ final class FormView {
             return Picks.line(fixed ? words.stream().map(FormView::spoken).toList() : words);
         }
         String shown = input.field().help();
-        return shown.isEmpty() && !input.due() ? guided(model, form, input) : shown;
+        String guided = input.due() ? "" : guided(model, form, input);
+        boolean marked = guided.startsWith(Verdict.OUTSIDE.text()) || guided.startsWith(Verdict.LOOK_AGAIN.text());
+        return shown.isEmpty() || marked ? guided : shown;
     }
 
     /** A word of a fixed list as people write it; it is taken either way. */

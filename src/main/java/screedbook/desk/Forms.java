@@ -217,7 +217,7 @@ final class Forms {
         }
     }
 
-    /** The ticket number by the plant's rule: own series one more, shared series its leading digits. */
+    /** The ticket number by the plant's rule: own series the next one that is not kept yet, shared series its leading digits. */
     private static Form number(Model model, Form form) {
         String last = form.before().get("number");
         if (form.kind() != Kind.TICKET || last == null || !last.matches("\\d{3,12}")) {
@@ -229,7 +229,8 @@ final class Forms {
         }
         String next = new BigInteger(last).add(BigInteger.ONE).toString();
         String padded = "0".repeat(Math.max(0, last.length() - next.length())) + next;
-        return form.change("number", i -> i.carrying(padded).due(false));
+        String free = model.shift().seen().numbers().free(form.text("plant"), padded);
+        return form.change("number", i -> i.carrying(free).due(false));
     }
 
     private static boolean shared(Model model, Form form) {

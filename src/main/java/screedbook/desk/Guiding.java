@@ -9,6 +9,7 @@ import screedbook.check.Guides;
 import screedbook.check.LeftToRoll;
 import screedbook.entry.Entry;
 import screedbook.entry.Source;
+import screedbook.entry.Ticket;
 
 /** The limits and offers beside the blanks of a form. */
 final class Guiding {
@@ -20,6 +21,11 @@ final class Guiding {
     }
 
     static Guide of(Model model, Reading reading, Entry entry, String blank) {
+        if (entry instanceof Ticket ticket && blank.equals("number")) {
+            return reading.form().amends() == null
+                    ? model.shift().seen().numbers().guide(model.shift().job(), ticket)
+                    : Guide.NOTHING;
+        }
         OffsetDateTime at = reading.time() == null ? model.now() : reading.time();
         return Guides.of(model.shift().ground(), model.shift().day(), entry, at, blank);
     }

@@ -18,6 +18,7 @@ import screedbook.check.Ground;
 import screedbook.check.LeftToRoll;
 import screedbook.check.ProfileClasses;
 import screedbook.check.Sort;
+import screedbook.check.TicketNumbers;
 import screedbook.entry.Closing;
 import screedbook.entry.Day;
 import screedbook.entry.Kind;
@@ -60,6 +61,7 @@ public record Shift(
      * @param closed whether this laptop's book is closed
      * @param over whether every book of the shift is closed
      * @param stopped the stop of the paver that lasts, if one does
+     * @param numbers of the tickets of this shift and of those before it
      */
     record Seen(
             Map<Ref, Standing<?>> entries,
@@ -67,7 +69,8 @@ public record Shift(
             int uncounted,
             boolean closed,
             boolean over,
-            Optional<Stoppage> stopped) {
+            Optional<Stoppage> stopped,
+            TicketNumbers numbers) {
         private static Seen of(Msg.Page page, List<Finding> findings) {
             Map<Ref, Standing<?>> entries = new HashMap<>();
             boolean closed = false;
@@ -83,7 +86,8 @@ public record Shift(
                     page.day().uncounted().size(),
                     closed,
                     page.day().closed(),
-                    Stoppage.lasting(Stoppage.of(page.day())));
+                    Stoppage.lasting(Stoppage.of(page.day())),
+                    TicketNumbers.of(page.day(), page.before()));
         }
     }
 

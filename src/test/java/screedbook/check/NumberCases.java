@@ -1,5 +1,9 @@
 package screedbook.check;
 
+import java.time.LocalDate;
+import java.util.Map;
+import screedbook.tally.ToDate;
+
 /** The cases of the rules about ticket numbers. */
 final class NumberCases {
     private NumberCases() {}
@@ -62,6 +66,36 @@ final class NumberCases {
                 "not here: 1002 to 91000",
                 s -> s.load("21:00", "1001", "").load("21:10", "91001", ""),
                 s -> s.load("21:00", "1001", "").load("21:10", "91001", "plant=River"));
+        RuleCases.shifts(
+                "number-in-earlier-shift",
+                "24, 25",
+                Sort.DOES_NOT_ADD_UP,
+                "number 1001 of plant Quarry was placed in 2026-06-02-day too, at paver/",
+                Shift.night().after(kept("2026-06-02", "")).load("21:00", "1001", ""),
+                Shift.night().after(kept("2026-06-02", "")).load("21:00", "1002", ""));
+        RuleCases.shifts(
+                "number-in-earlier-shift",
+                "25",
+                Sort.DOES_NOT_ADD_UP,
+                "number 1001 of plant Quarry was placed in 2026-01-02-day too",
+                Shift.night().after(kept("2026-01-02", "")).load("21:00", "1001", ""),
+                Shift.night().after(kept("2025-12-31", "")).load("21:00", "1001", ""));
+        RuleCases.shifts(
+                "number-in-earlier-shift",
+                "25",
+                Sort.DOES_NOT_ADD_UP,
+                "number 1001 of plant River was placed in 2026-06-02-day too",
+                Shift.night().after(kept("2026-06-02", "plant=River")).load("21:00", "1001", "plant=River"),
+                Shift.night().after(kept("2026-06-02", "plant=River")).load("21:00", "1001", ""));
+        RuleCases.shifts(
+                "number-in-earlier-shift",
+                "25",
+                Sort.DOES_NOT_ADD_UP,
+                "was placed in 2026-06-02-day too",
+                Shift.night().after(kept("2026-06-02", "")).load("21:00", "1001", ""),
+                Shift.night()
+                        .after(kept("2026-06-02", "fate=rejected reason=cold decided_by=RK told_to=LM"))
+                        .load("21:00", "1001", ""));
         RuleCases.rule(
                 "number-out-of-order",
                 "27",
@@ -90,5 +124,11 @@ final class NumberCases {
                 "ticket 1002 is instead of 1001, which is not in this shift",
                 s -> s.load("21:00", "1002", "reissue_of=1001"),
                 s -> s.load("20:50", "1001", "").load("21:00", "1002", "reissue_of=1001"));
+    }
+
+    /** An earlier shift that has one load of the number 1001. */
+    private static ToDate kept(String date, String changes) {
+        Shift earlier = Shift.day(LocalDate.parse(date), Map.of()).load("10:00", "1001", changes);
+        return ToDate.of(earlier.day(), earlier.job());
     }
 }

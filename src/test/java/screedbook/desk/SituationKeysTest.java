@@ -85,6 +85,41 @@ class SituationKeysTest {
     }
 
     @Test
+    @DisplayName(
+            "24, 25: a number that is kept already says so while it is keyed, and with an amendment of its own does not")
+    void aNumberThatIsKeptAlreadySaysSoWhileItIsKeyed() {
+        DeskRig rig = load("number", "48217", "pull", "B").later(6).keys("t");
+        assertThat(Scenes.typedIn(rig, "number", "48217").screen())
+                .contains("look again  kept already, 20:06 T118 22.31 T  one number, on");
+        Scenes.typedIn(rig, "reissue_of", "48217");
+        assertThat(Scenes.goTo(rig, "number").screen()).doesNotContain("kept already");
+
+        rig.keys("<C-d>").keys("<down>a");
+        assertThat(Scenes.goTo(rig, "number").screen()).contains("48217").doesNotContain("kept already");
+    }
+
+    @Test
+    @DisplayName("26: of a plant's own series a gap is said while the number is keyed")
+    void ofAPlantsOwnSeriesAGapIsSaidWhileTheNumberIsKeyed() {
+        DeskRig rig = load("number", "48217", "pull", "B").later(6).keys("t");
+        assertThat(Scenes.typedIn(rig, "number", "48220").screen()).contains("look again  after 48217, 2 not here");
+        assertThat(rig.keys("<backspace><backspace>18").screen())
+                .contains("ticket 48218")
+                .doesNotContain("not here");
+    }
+
+    @Test
+    @DisplayName("27: after loads that came out of order the next number is one that is not kept and not explained")
+    void afterLoadsOutOfOrderTheNextNumberIsOneThatIsNotKept() {
+        DeskRig rig = load("number", "48219", "pull", "B");
+        keyed(rig, "t", LOAD, blanks("number", "48218", "pull", "B"));
+        assertThat(rig.keys("t").screen()).contains("silo ____  ticket 48220 ");
+
+        keyed(rig.keys("<C-d>"), "mn", blanks("number", "48220", "what", "void at plant"));
+        assertThat(rig.keys("t").screen()).contains("silo ____  ticket 48221 ");
+    }
+
+    @Test
     @DisplayName("28: a lost ticket is a load without a number until the plant's copy comes")
     void aLostTicketIsALoadWithoutANumberUntilThePlantsCopyComes() {
         DeskRig rig = load("kept", "lost", "pull", "B");
