@@ -89,7 +89,7 @@ public final class Acceptance {
         Situation situation = situation(job, lot.mix());
         Ruling ruling = sheet.ruling(Quantity.DENSITY_QUALITY, situation);
         return ruling.inForce().stream().findFirst().map(limit -> {
-            boolean row = Look.asked(sheet, Demand.PWL_BY_NEXT_HIGHER_ROW, situation)
+            boolean row = Marks.asked(sheet, Demand.PWL_BY_NEXT_HIGHER_ROW, situation)
                     .filter(Asked::sure)
                     .isPresent();
             return PercentWithin.of(
@@ -107,7 +107,7 @@ public final class Acceptance {
 
     /** The tests: each core or reading, or the mean of each sublot where the sheet counts so. */
     private static List<BigDecimal> values(SpecSheet sheet, Situation situation, Densities.OfLot lot) {
-        boolean bySublot = Look.asked(sheet, Demand.DENSITY_BY_SUBLOT, situation)
+        boolean bySublot = Marks.asked(sheet, Demand.DENSITY_BY_SUBLOT, situation)
                 .filter(Asked::sure)
                 .isPresent();
         return bySublot ? List.copyOf(sublots(lot).values()) : lot.values();
@@ -131,7 +131,7 @@ public final class Acceptance {
         Optional<PercentWithin> within = within(totals, job, sheet, lot);
         within.ifPresent(w -> within(lot, situation, w));
         weighed(lot, situation);
-        PAY.forEach((demand, formula) -> Look.asked(sheet, demand, situation)
+        PAY.forEach((demand, formula) -> Marks.asked(sheet, demand, situation)
                 .filter(Asked::sure)
                 .ifPresent(asked -> pay(lot, situation, within, asked, formula)));
     }
@@ -154,8 +154,8 @@ public final class Acceptance {
         put.add("mean " + two(w.sample().mean()) + ", s " + four(w.sample().s()));
         side(put, "QL", w.low());
         side(put, "QU", w.high());
-        Optional<Asked> way = Look.asked(sheet, Demand.PWL_BY_NEXT_HIGHER_ROW, situation)
-                .or(() -> Look.asked(sheet, Demand.PWL_BY_BETA, situation));
+        Optional<Asked> way = Marks.asked(sheet, Demand.PWL_BY_NEXT_HIGHER_ROW, situation)
+                .or(() -> Marks.asked(sheet, Demand.PWL_BY_BETA, situation));
         put.add(way.map(a -> a.says() + " " + a.citation())
                 .orElse("the sheet names no way from Q to percent; the beta distribution behind the printed tables"));
         String text = w.percent()
@@ -197,7 +197,7 @@ public final class Acceptance {
     /** Only where the sheet prints it: sublots weigh by their tons. */
     private void weighed(Densities.OfLot lot, Situation situation) {
         Optional<Asked> asked =
-                Look.asked(sheet, Demand.DENSITY_BY_TONS, situation).filter(Asked::sure);
+                Marks.asked(sheet, Demand.DENSITY_BY_TONS, situation).filter(Asked::sure);
         if (asked.isEmpty()) {
             return;
         }

@@ -69,7 +69,7 @@ final class AreaRules {
         String where = name + ": tacked " + tacked.shown(0).text() + ", paved "
                 + paved.shown(0).text() + ", of the paved area tacked";
         return look.ofTack(shots.get(0))
-                .map(c -> Look.judged(
+                .map(c -> Marks.judged(
                         c.bounds(Quantity.TACKED_AREA), Look.refs(shots), where, new Amount(share, Unit.PERCENT), ""))
                 .orElse(List.of());
     }
@@ -152,7 +152,7 @@ final class AreaRules {
         Amount length = new Amount(bare.length(), RoadRules.along(job));
         BigDecimal whole = lane.paved().length();
         Amount share = new Amount(bare.length().movePointRight(2).divide(whole, 1, RoundingMode.HALF_UP), Unit.PERCENT);
-        List<Bound> bounds = Look.usual(Quantity.UNTACKED).broken(share);
+        List<Bound> bounds = Marks.usual(Quantity.UNTACKED).broken(share);
         if (bounds.isEmpty()) {
             return Optional.empty();
         }
@@ -167,7 +167,7 @@ final class AreaRules {
                                 + new Amount(whole, RoadRules.along(job)).text()
                                 + " paved without a tacked face of the longitudinal joint noted for it ("
                                 + share.text() + ")",
-                        Look.told(asked) + ", " + bounds.get(0).full() + " without",
+                        Marks.told(asked) + ", " + bounds.get(0).full() + " without",
                         asked.citation(),
                         "a tack entry with the contact face, or a joint whose face is tacked, for the whole length",
                         "without: "

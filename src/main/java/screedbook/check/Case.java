@@ -49,6 +49,6 @@ final class Case {
 
     /** What the sheet asks for here; something that it asks for surely comes first. */
     Optional<Asked> asked(Demand demand) {
-        return Look.asked(sheet, demand, situation);
+        return Marks.asked(sheet, demand, situation);
     }
 }

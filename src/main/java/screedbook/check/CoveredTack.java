@@ -103,15 +103,12 @@ final class CoveredTack {
             if (!tacked) {
                 look.ofTicket(first)
                         .flatMap(c -> c.asked(Demand.TACK_ON_EVERY_FACE))
-                        .ifPresent(a -> marks.add(new Mark(
-                                a.sure() ? null : Sort.LOOK_AGAIN,
-                                List.of(first.ref()),
+                        .ifPresent(a -> marks.add(Mark.asked(
+                                a,
+                                first.ref(),
                                 "pull " + where.pull() + (where.lift() == null ? "" : " lift " + where.lift())
                                         + ": no contact face noted as tacked in this shift",
-                                Look.told(a),
-                                a.citation(),
-                                "a tack entry with the contact face",
-                                "")));
+                                "a tack entry with the contact face")));
             }
         });
         return marks;
@@ -148,7 +145,7 @@ final class CoveredTack {
         Amount share = new Amount(
                 bare.multiply(BigDecimal.valueOf(100)).divide(length, 1, RoundingMode.HALF_UP), Unit.PERCENT);
         Amount bareLength = new Amount(bare, run.length().unit());
-        for (Bound bound : Look.usual(Quantity.UNTACKED).broken(share)) {
+        for (Bound bound : Marks.usual(Quantity.UNTACKED).broken(share)) {
             List<Ref> of = shots.stream().map(x -> x.tack().ref()).toList();
             return Optional.of(new Mark(
                     null,

@@ -22,7 +22,7 @@ final class CutCores {
             Result r = each.entry();
             if (r.what() == Result.What.WATER_ABSORBED && r.found() != null) {
                 look.ofMat(each, r.mix(), null, null)
-                        .ifPresent(c -> marks.addAll(Look.judged(
+                        .ifPresent(c -> marks.addAll(Marks.judged(
                                 c.bounds(Quantity.WATER_ABSORBED),
                                 List.of(each.ref()),
                                 (r.sample() == null ? "core" : r.sample()) + ", water taken up",
@@ -40,7 +40,7 @@ final class CutCores {
             Core c = each.entry();
             String mix = mix(look, c.spot().mix(), c.spot().lift(), c.spot().pull());
             look.ofMat(each, mix, c.spot().lift(), c.spot().pull())
-                    .ifPresent(k -> marks.addAll(Look.judged(
+                    .ifPresent(k -> marks.addAll(Marks.judged(
                             k.bounds(Quantity.CORE_HEIGHT),
                             List.of(each.ref()),
                             name(each) + ", height untrimmed",
@@ -52,7 +52,7 @@ final class CutCores {
             if (d.state() == Depth.State.CORE_UNTRIMMED) {
                 String mix = mix(look, null, d.lift(), d.pull());
                 look.ofMat(each, mix, d.lift(), d.pull())
-                        .ifPresent(k -> marks.addAll(Look.judged(
+                        .ifPresent(k -> marks.addAll(Marks.judged(
                                 k.bounds(Quantity.CORE_HEIGHT),
                                 List.of(each.ref()),
                                 "core " + (d.core() == null ? each.ref() : d.core()) + ", height untrimmed",

@@ -84,7 +84,7 @@ final class DensityRules {
         for (Density d : told(look)) {
             if (d.percent().known()) {
                 of(look, d)
-                        .ifPresent(c -> marks.addAll(Look.density(
+                        .ifPresent(c -> marks.addAll(Marks.density(
                                 c.bounds(quantity),
                                 List.of(d.from().ref()),
                                 where(d),
@@ -111,15 +111,15 @@ final class DensityRules {
         for (Density d : told(look)) {
             d.percent()
                     .seen()
-                    .ifPresent(p -> Look.density(
-                                    Look.usual(Quantity.DENSITY),
+                    .ifPresent(p -> Marks.density(
+                                    Marks.usual(Quantity.DENSITY),
                                     List.of(d.from().ref()),
                                     where(d),
                                     p)
                             .forEach(m -> marks.add(m.as(Sort.LOOK_AGAIN))));
         }
         for (Standing<Core> each : look.day().standing(Core.class)) {
-            marks.addAll(Look.odd(
+            marks.addAll(Marks.odd(
                     Quantity.CORE_HEIGHT,
                     List.of(each.ref()),
                     CutCores.name(each) + ", height",
@@ -143,7 +143,7 @@ final class DensityRules {
                     d.place() != null && d.percent().known() && cold.stream().anyMatch(p -> covers(road, p.entry(), d));
             if (there) {
                 of(look, d)
-                        .ifPresent(c -> marks.addAll(Look.density(
+                        .ifPresent(c -> marks.addAll(Marks.density(
                                 c.bounds(Quantity.DENSITY_COLD_SPOT),
                                 List.of(d.from().ref()),
                                 where(d) + " at a cold spot",
@@ -168,7 +168,7 @@ final class DensityRules {
         for (Density d : told(look)) {
             d.ofTarget()
                     .ifPresent(p -> of(look, d)
-                            .ifPresent(c -> marks.addAll(Look.density(
+                            .ifPresent(c -> marks.addAll(Marks.density(
                                     c.bounds(Quantity.OF_CONTROL_STRIP),
                                     List.of(d.from().ref()),
                                     where(d) + " of the control strip",

@@ -83,7 +83,7 @@ final class HeatRules {
 
     private static List<Mark> heat(Look look, Standing<Ticket> t, Place place, Amount heat) {
         return look.ofTicket(t)
-                .map(c -> Look.judged(
+                .map(c -> Marks.judged(
                         c.heat(place.own(), place.around(), place.target()),
                         List.of(t.ref()),
                         place::where,
@@ -133,7 +133,7 @@ final class HeatRules {
     }
 
     private static List<Mark> unusual(Standing<Ticket> t, String where, Amount heat) {
-        List<Mark> marks = Look.odd(Quantity.MIX, List.of(t.ref()), where, heat);
+        List<Mark> marks = Marks.odd(Quantity.MIX, List.of(t.ref()), where, heat);
         if (marks.isEmpty()) {
             return marks;
         }
@@ -144,7 +144,7 @@ final class HeatRules {
     }
 
     private static List<Mark> sameAgain(Look look) {
-        Optional<Asked> asked = Look.asked(SpecSheet.usual(), Demand.SAME_HEAT_IN_A_ROW, Situation.UNKNOWN);
+        Optional<Asked> asked = Marks.asked(SpecSheet.usual(), Demand.SAME_HEAT_IN_A_ROW, Situation.UNKNOWN);
         List<Mark> marks = new ArrayList<>();
         asked.ifPresent(a -> {
             marks.addAll(runs(look, a, "at the plant", t -> t.heat().plant()));
@@ -178,7 +178,7 @@ final class HeatRules {
             marks.add(new Mark(
                     Look.refs(run),
                     run.size() + " temperatures " + where + " in a row are " + Figures.text(heat),
-                    Look.told(asked),
+                    Marks.told(asked),
                     asked.citation(),
                     "fewer than " + asked.count().toPlainString() + " equal ones in a row"));
         }

@@ -30,8 +30,8 @@ record JointLaw(Bounds offset, Optional<Asked> paths, Optional<Asked> line) {
                 said.noLimit() ? job.planning().rule().flatMap(JointLaw::own).orElse(said) : said;
         return new JointLaw(
                 offset,
-                Look.asked(sheet, Demand.JOINT_OUT_OF_WHEEL_PATHS, s),
-                Look.asked(sheet, Demand.JOINT_ON_LINE, s));
+                Marks.asked(sheet, Demand.JOINT_OUT_OF_WHEEL_PATHS, s),
+                Marks.asked(sheet, Demand.JOINT_ON_LINE, s));
     }
 
     private static Optional<Bounds> own(Planning.JointRule rule) {

@@ -150,7 +150,7 @@ public record JointPlaces(Joint joint, List<Amount> nearest, Optional<Both> both
 
         /** The other joints and edges of the lift stay, and no pull beside the joint gets narrower than is usual. */
         private Spans betweenNeighbours(Course course, Joint joint) {
-            BigDecimal least = Look.usual(Quantity.WIDTH)
+            BigDecimal least = Marks.usual(Quantity.WIDTH)
                     .all()
                     .get(0)
                     .low()

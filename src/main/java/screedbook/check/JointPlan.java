@@ -81,7 +81,7 @@ final class JointPlan {
                             List.of(),
                             joint.text(road.unit()) + " lies in the wheel path from " + hundredth(path.from()) + " to "
                                     + road.amount(path.to()).shown(2).text(),
-                            law.paths().map(Look::told).orElse("no joint of a riding surface in a wheel path"),
+                            law.paths().map(Marks::told).orElse("no joint of a riding surface in a wheel path"),
                             law.paths().map(Asked::citation).orElse(UNSAID),
                             inside(job, sheet, road, joint),
                             wheels(road));
@@ -111,7 +111,7 @@ final class JointPlan {
                     sure ? null : Sort.LOOK_AGAIN,
                     List.of(),
                     joint.text(road.unit()) + " is " + off.text() + " from the nearest final lane line",
-                    law.line().map(Look::told).orElse("a joint of a riding surface on a final lane line"),
+                    law.line().map(Marks::told).orElse("a joint of a riding surface on a final lane line"),
                     law.line().map(Asked::citation).orElse(UNSAID),
                     inside(job, sheet, road, joint),
                     ""));

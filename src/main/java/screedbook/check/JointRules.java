@@ -107,7 +107,7 @@ final class JointRules {
                         sort,
                         List.of(j.ref()),
                         name(e) + ": face " + (no ? "not tacked" : "tacked or not: not noted"),
-                        Look.told(asked.get()),
+                        Marks.told(asked.get()),
                         asked.get().citation(),
                         "a tacked face",
                         ""));
@@ -136,7 +136,7 @@ final class JointRules {
                     && sheet.isPresent()
                     && at.isPresent()
                     && j.entry().below() != null) {
-                marks.addAll(Look.judged(
+                marks.addAll(Marks.judged(
                         offset(job.get(), sheet.get(), j.entry(), at.get()),
                         List.of(j.ref()),
                         name(j.entry()) + ": off the one below",
@@ -154,13 +154,13 @@ final class JointRules {
                     across(j.entry()) ? Optional.empty() : of(look, j).flatMap(c -> c.asked(Demand.JOINT_ON_LINE));
             if (asked.isPresent() && j.entry().laneLine() != null) {
                 Amount off = Figures.size(j.entry().laneLine());
-                Look.odd(Quantity.JOINT_FROM_LINE, List.of(j.ref()), name(j.entry()) + ": from the lane line", off)
+                Marks.odd(Quantity.JOINT_FROM_LINE, List.of(j.ref()), name(j.entry()) + ": from the lane line", off)
                         .stream()
                         .map(m -> new Mark(
                                 Sort.LOOK_AGAIN,
                                 m.of(),
                                 m.seen(),
-                                Look.told(asked.get()),
+                                Marks.told(asked.get()),
                                 asked.get().citation(),
                                 m.inside(),
                                 m.working()))
@@ -190,7 +190,7 @@ final class JointRules {
             Optional<Amount> of = look.job(j).flatMap(job -> notch(job, j.entry()));
             Optional<Case> at = of(look, j);
             if (of.isPresent() && at.isPresent()) {
-                marks.addAll(Look.judged(
+                marks.addAll(Marks.judged(
                         at.get().bounds(Quantity.JOINT_NOTCH_OF_LIFT),
                         List.of(j.ref()),
                         name(j.entry()) + ": vertical edge "
@@ -211,7 +211,7 @@ final class JointRules {
         List<Mark> marks = new ArrayList<>();
         for (Standing<Joint> j : joints(look)) {
             of(look, j)
-                    .ifPresent(c -> marks.addAll(Look.judged(
+                    .ifPresent(c -> marks.addAll(Marks.judged(
                             c.bounds(slope(j.entry())),
                             List.of(j.ref()),
                             name(j.entry()) + ": wedge, across for one down",
@@ -228,7 +228,7 @@ final class JointRules {
                     ? j.entry().overlap()
                     : j.entry().higher();
             of(look, j)
-                    .ifPresent(c -> marks.addAll(Look.judged(
+                    .ifPresent(c -> marks.addAll(Marks.judged(
                             c.bounds(quantity), List.of(j.ref()), name(j.entry()) + ": " + what, value, "")));
         }
         return marks;
@@ -251,7 +251,7 @@ final class JointRules {
             look.ofMat(s, null, e.lift(), e.pull())
                     .filter(c -> asLong(c.bounds(Quantity.STRAIGHTEDGE_LENGTH), e))
                     .ifPresent(c -> marks.addAll(
-                            Look.judged(gaps(c, e), List.of(s.ref()), "gap " + word(e) + where(e), e.gap(), "")));
+                            Marks.judged(gaps(c, e), List.of(s.ref()), "gap " + word(e) + where(e), e.gap(), "")));
         }
         return marks;
     }

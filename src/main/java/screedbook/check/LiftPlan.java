@@ -51,7 +51,7 @@ final class LiftPlan {
     private static List<Mark> thickness(Job job, SpecSheet sheet) {
         List<Mark> marks = new ArrayList<>();
         for (Job.Lift lift : job.lifts()) {
-            marks.addAll(Look.judged(
+            marks.addAll(Marks.judged(
                     Bounds.of(sheet, Quantity.LIFT, situation(job, lift)),
                     List.of(),
                     name(lift) + " is planned",
@@ -85,7 +85,7 @@ final class LiftPlan {
     private static List<Mark> sizes(Job job, Job.Lift lift, Amount sizes) {
         Mix mix = job.mix(lift.mix()).orElseThrow();
         boolean coarse = mix.gradation() != Mix.Gradation.FINE;
-        Bounds usual = Look.usual(coarse ? Quantity.LIFT_SIZES_COARSE : Quantity.LIFT_SIZES_FINE);
+        Bounds usual = Marks.usual(coarse ? Quantity.LIFT_SIZES_COARSE : Quantity.LIFT_SIZES_FINE);
         String doubt = mix.gradation() == null ? " The job does not say whether the mix is fine or coarse." : "";
         List<Mark> marks = new ArrayList<>();
         for (Bound bound : usual.broken(sizes)) {
@@ -116,7 +116,7 @@ final class LiftPlan {
     private static List<Mark> cores(Job job, SpecSheet sheet) {
         List<Mark> marks = new ArrayList<>();
         for (Job.Lift lift : job.lifts()) {
-            marks.addAll(Look.judged(
+            marks.addAll(Marks.judged(
                     Bounds.of(sheet, Quantity.CORE_HEIGHT, situation(job, lift)),
                     List.of(),
                     name(lift) + ", cores from it would be about as high as planned,",

@@ -73,7 +73,8 @@ final class LotDensity {
                 marks.addAll(soFar(
                         look,
                         lot,
-                        Look.density(bounds(job, sheet, Quantity.DENSITY_MEAN, lot), entries(look, lot), where, mean)));
+                        Marks.density(
+                                bounds(job, sheet, Quantity.DENSITY_MEAN, lot), entries(look, lot), where, mean)));
             }
             return marks;
         });
@@ -88,7 +89,7 @@ final class LotDensity {
                         .ifPresent(p -> marks.addAll(soFar(
                                 look,
                                 lot,
-                                Look.judged(
+                                Marks.judged(
                                         bounds(job, sheet, Quantity.DENSITY_WITHIN, lot),
                                         entries(look, lot),
                                         "lot " + lot.lot() + " of " + lot.mix() + ", within limits",
@@ -104,7 +105,7 @@ final class LotDensity {
             List<Mark> marks = new ArrayList<>();
             Samples samples = look.samples().orElseThrow();
             for (Densities.OfLot lot : lots(look)) {
-                Optional<Asked> asked = Look.asked(sheet, Demand.DENSITY_TESTS, Acceptance.situation(job, lot.mix()));
+                Optional<Asked> asked = Marks.asked(sheet, Demand.DENSITY_TESTS, Acceptance.situation(job, lot.mix()));
                 List<Lot.Sublot> over =
                         samples.filling().lot(lot.mix(), lot.lot()).map(Lot::sublots).orElse(List.of()).stream()
                                 .filter(Lot.Sublot::over)
@@ -160,7 +161,7 @@ final class LotDensity {
                         .filter(s -> SampleRules.here(look, s))
                         .map(Standing::ref)
                         .toList();
-                marks.addAll(Look.density(
+                marks.addAll(Marks.density(
                         Bounds.of(sheet, Quantity.MEAN_OF_CONTROL_STRIP, Acceptance.situation(job, where.mix())),
                         here,
                         where.text() + ", mean of " + section.size() + " readings of the control strip",

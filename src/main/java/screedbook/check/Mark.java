@@ -3,6 +3,7 @@ package screedbook.check;
 import java.math.BigDecimal;
 import java.util.List;
 import screedbook.entry.Ref;
+import screedbook.spec.Asked;
 
 /**
  * A finding as a rule makes it, without the rule and the answers.
@@ -29,6 +30,12 @@ record Mark(
 
     Mark(Ref of, String seen, String limit, String clause, String inside) {
         this(List.of(of), seen, limit, clause, inside);
+    }
+
+    /** What a sheet asks for and was not seen; asked about where it is not sure that the sheet asks it of this. */
+    static Mark asked(Asked asked, Ref of, String seen, String inside) {
+        Sort sort = asked.sure() ? null : Sort.LOOK_AGAIN;
+        return new Mark(sort, List.of(of), seen, Marks.told(asked), asked.citation(), inside, "");
     }
 
     /** The same said of another entry, whose name goes before what was seen. */

@@ -95,8 +95,8 @@ final class MatRules {
             Optional<Amount> apart = p.entry().apart();
             Optional<Case> at = of(look, p);
             if (apart.isPresent() && at.isPresent()) {
-                marks.addAll(
-                        Look.judged(ranges(at.get()), List.of(p.ref()), () -> apart(p.entry()), apart.get(), () -> ""));
+                marks.addAll(Marks.judged(
+                        ranges(at.get()), List.of(p.ref()), () -> apart(p.entry()), apart.get(), () -> ""));
             }
         }
         return marks;
@@ -111,8 +111,8 @@ final class MatRules {
             if (apart.isPresent() && !own) {
                 Word word = Word.of(apart.get());
                 if (word != Word.NONE) {
-                    Look.judged(
-                                    Look.usual(Quantity.PROFILE_MODERATE),
+                    Marks.judged(
+                                    Marks.usual(Quantity.PROFILE_MODERATE),
                                     List.of(p.ref()),
                                     apart(p.entry()),
                                     apart.get(),
@@ -141,10 +141,10 @@ final class MatRules {
         }
 
         static Word of(Amount apart) {
-            if (Look.usual(Quantity.PROFILE_SEVERE).of(apart) == Verdict.OUTSIDE) {
+            if (Marks.usual(Quantity.PROFILE_SEVERE).of(apart) == Verdict.OUTSIDE) {
                 return SEVERE;
             }
-            return Look.usual(Quantity.PROFILE_MODERATE).of(apart) == Verdict.OUTSIDE ? MODERATE : NONE;
+            return Marks.usual(Quantity.PROFILE_MODERATE).of(apart) == Verdict.OUTSIDE ? MODERATE : NONE;
         }
     }
 
@@ -156,7 +156,7 @@ final class MatRules {
                     target.flatMap(t -> Amount.apart(t, p.entry().coldest()));
             Optional<Case> at = of(look, p);
             if (below.isPresent() && at.isPresent()) {
-                marks.addAll(Look.judged(
+                marks.addAll(Marks.judged(
                         at.get().bounds(Quantity.MAT_BELOW_TARGET),
                         List.of(p.ref()),
                         where(p.entry()) + "coldest " + Figures.plain(p.entry().coldest()) + " below the target by",
@@ -196,14 +196,11 @@ final class MatRules {
             boolean none = p.entry().witness() == null || p.entry().witness().isBlank();
             Optional<Asked> asked = of(look, p).flatMap(c -> c.asked(Demand.UNCOMPACTED_MAT_LOOKED_AT));
             if (none && asked.isPresent()) {
-                marks.add(new Mark(
-                        asked.get().sure() ? null : Sort.LOOK_AGAIN,
-                        List.of(p.ref()),
+                marks.add(Mark.asked(
+                        asked.get(),
+                        p.ref(),
                         where(p.entry()) + "witness: not noted",
-                        Look.told(asked.get()),
-                        asked.get().citation(),
-                        "the name of the engineer who was there",
-                        ""));
+                        "the name of the engineer who was there"));
             }
         }
         return marks;
@@ -214,7 +211,7 @@ final class MatRules {
         for (Standing<Profile> p : profiles(look)) {
             Optional<Amount> apart = p.entry().apart().filter(d -> Word.of(d) == Word.SEVERE);
             if (apart.isPresent() && p.entry().action() == null) {
-                Bound severe = Look.usual(Quantity.PROFILE_SEVERE).all().get(0);
+                Bound severe = Marks.usual(Quantity.PROFILE_SEVERE).all().get(0);
                 marks.add(new Mark(
                         p.ref(),
                         apart(p.entry()) + " " + Figures.text(apart.get()) + ", action: not noted",
@@ -231,7 +228,7 @@ final class MatRules {
         for (Standing<Mat> m : look.day().standing(Mat.class)) {
             if (m.entry().taken() == Mat.Taken.BEHIND_SCREED) {
                 look.ofMat(m, null, m.entry().lift(), m.entry().pull())
-                        .ifPresent(c -> marks.addAll(Look.judged(
+                        .ifPresent(c -> marks.addAll(Marks.judged(
                                 c.bounds(Quantity.MAT_BEHIND_SCREED),
                                 List.of(m.ref()),
                                 "behind the screed",
@@ -258,6 +255,6 @@ final class MatRules {
 
     private static List<Mark> odd(Ref of, String what, Amount value) {
         boolean heat = value != null && Measure.TEMPERATURE.takes(value.unit());
-        return heat ? Look.odd(Quantity.MAT, List.of(of), what, value) : List.of();
+        return heat ? Marks.odd(Quantity.MAT, List.of(of), what, value) : List.of();
     }
 }

@@ -190,7 +190,7 @@ final class NumberRules {
     }
 
     /** Longer gaps are told as a whole: nobody explains thousands of numbers one by one. */
-    private static final long ONE_BY_ONE = Look.asked(SpecSheet.usual(), Demand.TOLD_AS_A_WHOLE, Situation.UNKNOWN)
+    private static final long ONE_BY_ONE = Marks.asked(SpecSheet.usual(), Demand.TOLD_AS_A_WHOLE, Situation.UNKNOWN)
             .map(asked -> asked.count().longValueExact())
             .orElse(Long.MAX_VALUE);
 

@@ -112,7 +112,7 @@ final class PlanRules {
                 .ifPresent(job -> lifts(look, job)
                         .forEach((lift, first) -> look.sheet(first).ifPresent(sheet -> {
                             Situation s = Cases.of(job, null, Optional.of(lift), first.order(), null);
-                            marks.addAll(Look.judged(
+                            marks.addAll(Marks.judged(
                                     Bounds.of(sheet, Quantity.LIFT, s),
                                     List.of(first.ref()),
                                     "lift " + lift.number() + " of " + lift.mix() + " is planned",
@@ -128,7 +128,7 @@ final class PlanRules {
             for (Job.Lift lift : job.lifts()) {
                 String where = "lift " + lift.number() + " is planned";
                 marks.addAll(meant(
-                        Look.odd(Quantity.THICKNESS, look.shift(), where, lift.thickness()),
+                        Marks.odd(Quantity.THICKNESS, look.shift(), where, lift.thickness()),
                         () -> Slips.thickness("", lift.thickness())));
             }
         });
@@ -142,7 +142,7 @@ final class PlanRules {
                 if (pull.left() != null && pull.right() != null) {
                     String where = "pull " + pull.name() + " is planned";
                     marks.addAll(meant(
-                            Look.odd(Quantity.WIDTH, look.shift(), where, pull.width()),
+                            Marks.odd(Quantity.WIDTH, look.shift(), where, pull.width()),
                             () -> Slips.width("", pull.width())));
                 }
             }
@@ -180,7 +180,7 @@ final class PlanRules {
     private static List<Mark> edges(Look look, Job job, Job.Pull pull, Standing<Ticket> first) {
         Optional<SpecSheet> sheet = look.sheet(first);
         Situation s = Cases.of(job, null, job.lift(pull.lift()), first.order(), null);
-        Optional<Asked> asked = sheet.flatMap(x -> Look.asked(x, Demand.JOINT_OUT_OF_WHEEL_PATHS, s));
+        Optional<Asked> asked = sheet.flatMap(x -> Marks.asked(x, Demand.JOINT_OUT_OF_WHEEL_PATHS, s));
         List<Mark> marks = new ArrayList<>();
         if (asked.isEmpty() || pull.left() == null || pull.right() == null) {
             return marks;
@@ -213,7 +213,7 @@ final class PlanRules {
                 first.ref(),
                 "the joint of pull " + pull.name() + " at " + edge.text() + " is "
                         + new Amount(nearest, edge.unit()).text() + " from the nearest final lane line",
-                Look.told(asked),
+                Marks.told(asked),
                 asked.citation(),
                 "a joint on a lane line; the job does not say where the wheel paths are");
     }
@@ -224,14 +224,11 @@ final class PlanRules {
                 .ifPresent(job -> lifts(look, job).forEach((lift, first) -> {
                     look.ofTicket(first)
                             .flatMap(c -> c.asked(Demand.NOT_ON_THESE_DATES))
-                            .ifPresent(asked -> marks.add(new Mark(
-                                    asked.sure() ? null : Sort.LOOK_AGAIN,
-                                    List.of(first.ref()),
+                            .ifPresent(asked -> marks.add(Mark.asked(
+                                    asked,
+                                    first.ref(),
                                     "lift " + lift.number() + " was placed on " + date(job, first),
-                                    Look.told(asked),
-                                    asked.citation(),
-                                    "a date on which the clause has it placed",
-                                    "")));
+                                    "a date on which the clause has it placed")));
                 }));
         return marks;
     }
@@ -249,14 +246,11 @@ final class PlanRules {
         Standing<Ticket> first = laid.get(0).ticket();
         return look.ofTicket(first)
                 .flatMap(c -> c.asked(Demand.UNCOMPACTED_MAT_LOOKED_AT))
-                .map(asked -> List.of(new Mark(
-                        asked.sure() ? null : Sort.LOOK_AGAIN,
-                        List.of(first.ref()),
+                .map(asked -> List.of(Mark.asked(
+                        asked,
+                        first.ref(),
                         Look.loads(laid.size()) + " placed, no thermal profile and no note tagged uncompacted mat",
-                        Look.told(asked),
-                        asked.citation(),
-                        "a thermal profile or a note tagged uncompacted mat in each sublot",
-                        "")))
+                        "a thermal profile or a note tagged uncompacted mat in each sublot")))
                 .orElse(List.of());
     }
 
@@ -294,8 +288,8 @@ final class PlanRules {
                 .map(c -> c.bounds(Quantity.SPREAD))
                 .filter(bounds -> !bounds.noLimit());
         return own.isEmpty()
-                ? Look.odd(Quantity.SPREAD, run.entries(), where, percent)
-                : Look.judged(own.get(), run.entries(), where, percent, "").stream()
+                ? Marks.odd(Quantity.SPREAD, run.entries(), where, percent)
+                : Marks.judged(own.get(), run.entries(), where, percent, "").stream()
                         .map(m -> m.as(Sort.LOOK_AGAIN))
                         .toList();
     }

@@ -37,13 +37,15 @@ public final class ProfileClasses {
                 .toList();
         Working working = new Working(
                 "count of hottest less coldest: moderate above "
-                        + Figures.text(Look.usual(Quantity.PROFILE_MODERATE)
+                        + Figures.text(Marks.usual(Quantity.PROFILE_MODERATE)
                                 .all()
                                 .get(0)
                                 .high())
                         + ", severe above "
-                        + Figures.text(
-                                Look.usual(Quantity.PROFILE_SEVERE).all().get(0).high()),
+                        + Figures.text(Marks.usual(Quantity.PROFILE_SEVERE)
+                                .all()
+                                .get(0)
+                                .high()),
                 of.stream().map(p -> p.ref() + " " + Told.line(p.entry())).toList(),
                 of.stream().map(Standing::ref).toList(),
                 "common practice, no source");

@@ -108,7 +108,7 @@ final class RecordRules {
         OffsetDateTime last = all.get(all.size() - 1).line().keyed();
         String where = "not closed, last line " + Look.clock(last) + ", since then";
         Amount since = Look.minutes(last, look.now());
-        return Look.judged(Look.usual(Quantity.SILENCE), look.shift(), where, since, "").stream()
+        return Marks.judged(Marks.usual(Quantity.SILENCE), look.shift(), where, since, "").stream()
                 .map(m -> new Mark(m.of(), m.seen(), "a shift that is over is closed", m.clause(), "a closing line")
                         .because(m.working()))
                 .toList();

@@ -136,7 +136,7 @@ final class RoadRules {
                         ? List.<Stretch>of()
                         : lane.paved().times(2).joined()) {
                     Amount length = new Amount(on.length(), along(job));
-                    for (Bound bound : Look.usual(Quantity.PAVED_TWICE).broken(length)) {
+                    for (Bound bound : Marks.usual(Quantity.PAVED_TWICE).broken(length)) {
                         marks.add(new Mark(
                                 null,
                                 on.by(),
@@ -176,7 +176,7 @@ final class RoadRules {
                 .distinct()
                 .toList();
         List<Mark> marks = new ArrayList<>();
-        for (Bound bound : Look.usual(Quantity.PAVED_TWICE).broken(length)) {
+        for (Bound bound : Marks.usual(Quantity.PAVED_TWICE).broken(length)) {
             marks.add(new Mark(
                     null,
                     on.by(),
@@ -233,7 +233,7 @@ final class RoadRules {
                 .minus(lane.paved());
         Amount length = new Amount(open.length(), along(job));
         List<Mark> marks = new ArrayList<>();
-        for (Bound bound : Look.usual(Quantity.GAP_TO_LAST).broken(length)) {
+        for (Bound bound : Marks.usual(Quantity.GAP_TO_LAST).broken(length)) {
             marks.add(new Mark(
                     null,
                     run.stretches().get(0).by(),

@@ -22,7 +22,7 @@ record RolledUntil(Amount mat, String source) {
         if (own != null) {
             return new RolledUntil(own.mat(), own.source() == null ? "job, rolled until" : own.source());
         }
-        Bound usual = Look.usual(Quantity.MAT_ROLLING_ENDS).all().get(0);
+        Bound usual = Marks.usual(Quantity.MAT_ROLLING_ENDS).all().get(0);
         Unit degree = Measure.TEMPERATURE.unit(job.system());
         Amount mat = usual.low().unit() == degree
                 ? usual.low()

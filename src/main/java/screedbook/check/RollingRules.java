@@ -85,12 +85,12 @@ final class RollingRules {
             Optional<Bounds> sheet =
                     at.map(c -> c.bounds(Quantity.MAT_ROLLING_ENDS)).filter(b -> !b.noLimit());
             if (sheet.isPresent()) {
-                marks.addAll(Look.judged(sheet.get(), of, last.who(), last.mat(), ""));
+                marks.addAll(Marks.judged(sheet.get(), of, last.who(), last.mat(), ""));
             } else if (at.isPresent() && at.get().job().planning().rollUntil() != null) {
                 Bounds own = RolledUntil.of(at.get().job()).bounds();
-                Look.judged(own, of, last.who(), last.mat(), "").forEach(m -> marks.add(m.as(Sort.LOOK_AGAIN)));
+                Marks.judged(own, of, last.who(), last.mat(), "").forEach(m -> marks.add(m.as(Sort.LOOK_AGAIN)));
             } else {
-                marks.addAll(Look.odd(Quantity.MAT_ROLLING_ENDS, of, last.who(), last.mat()));
+                marks.addAll(Marks.odd(Quantity.MAT_ROLLING_ENDS, of, last.who(), last.mat()));
             }
         }
         return marks;
@@ -110,7 +110,7 @@ final class RollingRules {
         for (Standing<Rolling> r : rollers(look)) {
             if (vibrates(r.entry())) {
                 look.ofMat(r, null, r.entry().lift(), r.entry().pull())
-                        .ifPresent(c -> marks.addAll(Look.judged(
+                        .ifPresent(c -> marks.addAll(Marks.judged(
                                 c.bounds(Quantity.MAT_VIBRATED),
                                 List.of(r.ref()),
                                 name(r.entry()) + " vibrated to",
@@ -142,7 +142,7 @@ final class RollingRules {
         for (Standing<Rolling> r : rollers(look)) {
             Quantity usual = speed(r.entry().drums()).orElse(null);
             if (usual != null && r.entry().speed() != null) {
-                marks.addAll(Look.odd(
+                marks.addAll(Marks.odd(
                         usual, List.of(r.ref()), name(r.entry()), r.entry().speed()));
             }
         }

@@ -189,7 +189,7 @@ final class SightRules {
         Amount share =
                 new Amount(minutes.movePointRight(2).divide(planned.value(), 0, RoundingMode.HALF_EVEN), Unit.PERCENT);
         List<Mark> marks = new ArrayList<>();
-        for (Bound bound : Look.usual(Quantity.ROUND).broken(share)) {
+        for (Bound bound : Marks.usual(Quantity.ROUND).broken(share)) {
             BigDecimal least = planned.value().multiply(bound.low().value()).movePointLeft(2);
             marks.add(new Mark(
                     null,
@@ -206,7 +206,7 @@ final class SightRules {
     }
 
     private static List<Mark> netSameAgain(Look look) {
-        Optional<Asked> asked = Look.asked(SpecSheet.usual(), Demand.SAME_NET_IN_A_ROW, Situation.UNKNOWN);
+        Optional<Asked> asked = Marks.asked(SpecSheet.usual(), Demand.SAME_NET_IN_A_ROW, Situation.UNKNOWN);
         List<Mark> marks = new ArrayList<>();
         asked.ifPresent(a -> byTruck(look).forEach((truck, tickets) -> {
             List<Standing<Ticket>> run = new ArrayList<>();
@@ -233,7 +233,7 @@ final class SightRules {
                     Look.refs(run),
                     "truck " + truck + ": " + run.size() + " loads in a row of "
                             + run.get(0).entry().weights().net().text(),
-                    Look.told(asked),
+                    Marks.told(asked),
                     asked.citation(),
                     "fewer than " + asked.count().toPlainString() + " equal ones in a row"));
         }

@@ -95,7 +95,7 @@ final class SiteGuides {
 
     /** What is usual is asked about, never judged by. */
     private static Guide usual(Quantity quantity, Amount value) {
-        return asked(Look.usual(quantity), "usually ", value);
+        return asked(Marks.usual(quantity), "usually ", value);
     }
 
     private static Guide asked(Bounds bounds, String head, Amount value) {
@@ -145,7 +145,7 @@ final class SiteGuides {
                     own.of(apart.orElse(null)),
                     own.working());
         }
-        Bounds usual = Look.usual(Quantity.PROFILE_MODERATE);
+        Bounds usual = Marks.usual(Quantity.PROFILE_MODERATE);
         Optional<MatRules.Word> word = apart.map(MatRules.Word::of).filter(w -> w != MatRules.Word.NONE);
         String limit = apart.map(d -> Figures.plain(d) + " apart, ").orElse("");
         return said(
@@ -188,7 +188,7 @@ final class SiteGuides {
                 .apart()
                 .filter(d -> MatRules.Word.of(d) == MatRules.Word.SEVERE)
                 .isPresent();
-        Bounds bounds = Look.usual(Quantity.PROFILE_SEVERE);
+        Bounds bounds = Marks.usual(Quantity.PROFILE_SEVERE);
         return severe ? said("severe: what was done", bounds.clause(), Verdict.NONE, bounds.working()) : Guide.NOTHING;
     }
 
@@ -236,7 +236,7 @@ final class SiteGuides {
                 ? Optional.empty()
                 : on(k, j.pull(), j.lift()).flatMap(c -> c.asked(Demand.JOINT_ON_LINE));
         Amount off = j.laneLine() == null ? null : Figures.size(j.laneLine());
-        boolean away = off != null && Look.usual(Quantity.JOINT_FROM_LINE).of(off) == Verdict.OUTSIDE;
+        boolean away = off != null && Marks.usual(Quantity.JOINT_FROM_LINE).of(off) == Verdict.OUTSIDE;
         return asked.map(a -> said("on the line", a.citation(), away ? Verdict.LOOK_AGAIN : Verdict.NONE, a.says()))
                 .orElse(Guide.NOTHING);
     }

@@ -20,11 +20,11 @@ final class Slips {
 
     /** Whether a figure lies outside what is usual. */
     static boolean unusual(Quantity quantity, Amount amount) {
-        return Look.usual(quantity).of(amount) == Verdict.OUTSIDE;
+        return Marks.usual(quantity).of(amount) == Verdict.OUTSIDE;
     }
 
     static boolean usual(Quantity quantity, Amount amount) {
-        return Look.usual(quantity).of(amount) == Verdict.INSIDE;
+        return Marks.usual(quantity).of(amount) == Verdict.INSIDE;
     }
 
     private static String key(String name, Unit unit) {

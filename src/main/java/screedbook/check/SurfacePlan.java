@@ -128,14 +128,14 @@ final class SurfacePlan {
             Situation s = LiftPlan.situation(job, lift);
             for (Planning.Period period : job.planning().work()) {
                 first(sheet, s, period).ifPresent(date -> {
-                    Asked asked = Look.asked(sheet, Demand.NOT_ON_THESE_DATES, s.on(date))
+                    Asked asked = Marks.asked(sheet, Demand.NOT_ON_THESE_DATES, s.on(date))
                             .orElseThrow();
                     marks.add(new Mark(
                             asked.sure() ? null : Sort.LOOK_AGAIN,
                             List.of(),
                             LiftPlan.name(lift) + " may come on " + date + ", planned from " + period.from() + " to "
                                     + period.to(),
-                            Look.told(asked),
+                            Marks.told(asked),
                             asked.citation(),
                             "dates on which the clause has it placed",
                             "The plan does not say which lift is laid on which day."));
@@ -148,8 +148,8 @@ final class SurfacePlan {
     private static Optional<LocalDate> first(SpecSheet sheet, Situation s, Planning.Period period) {
         return period.from()
                 .datesUntil(period.to().plusDays(1))
-                .filter(date ->
-                        Look.asked(sheet, Demand.NOT_ON_THESE_DATES, s.on(date)).isPresent())
+                .filter(date -> Marks.asked(sheet, Demand.NOT_ON_THESE_DATES, s.on(date))
+                        .isPresent())
                 .findFirst();
     }
 }

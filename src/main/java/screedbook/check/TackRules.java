@@ -123,7 +123,7 @@ final class TackRules {
                 shot.tack().order(),
                 basis);
         String where = name(shot) + ": " + basis.word();
-        return Look.judged(bounds, shot.entries(), where, rate.amount(), "").stream()
+        return Marks.judged(bounds, shot.entries(), where, rate.amount(), "").stream()
                 .map(m -> m.because(m.working() + " " + String.join("; ", shot.put())))
                 .toList();
     }
@@ -133,7 +133,7 @@ final class TackRules {
         for (Shot shot : shots(look)) {
             shot.applied()
                     .seen()
-                    .ifPresent(a -> Look.odd(Quantity.TACK_APPLIED, shot.entries(), name(shot) + ": applied", a)
+                    .ifPresent(a -> Marks.odd(Quantity.TACK_APPLIED, shot.entries(), name(shot) + ": applied", a)
                             .forEach(m -> marks.add(m.because(m.working() + " " + String.join("; ", shot.put())))));
         }
         return marks;
@@ -204,9 +204,9 @@ final class TackRules {
             Amount heat = t.entry().gauge().material();
             Optional<Bounds> bounds = look.ofTack(t).map(c -> c.bounds(Quantity.TACK_MATERIAL));
             if (heat != null && bounds.isPresent()) {
-                marks.addAll(Look.judged(bounds.get(), List.of(t.ref()), "tack material", heat, ""));
+                marks.addAll(Marks.judged(bounds.get(), List.of(t.ref()), "tack material", heat, ""));
                 if (bounds.get().noLimit()) {
-                    marks.addAll(Look.odd(Quantity.TACK_MATERIAL, List.of(t.ref()), "tack material", heat));
+                    marks.addAll(Marks.odd(Quantity.TACK_MATERIAL, List.of(t.ref()), "tack material", heat));
                 }
             }
         }
@@ -220,15 +220,12 @@ final class TackRules {
             if (Shooting.diluted(t.entry()) && job.isPresent() && !Shooting.dilutionAllowed(job.get(), t.entry())) {
                 look.ofTack(t)
                         .flatMap(c -> c.asked(Demand.TACK_UNDILUTED))
-                        .ifPresent(a -> marks.add(new Mark(
-                                a.sure() ? null : Sort.LOOK_AGAIN,
-                                List.of(t.ref()),
+                        .ifPresent(a -> marks.add(Mark.asked(
+                                a,
+                                t.ref(),
                                 "tack" + place(t.entry()) + " diluted"
                                         + parts(t.entry().product()),
-                                Look.told(a),
-                                a.citation(),
-                                "undiluted, or dilution allowed for the product in the job",
-                                "")));
+                                "undiluted, or dilution allowed for the product in the job")));
             }
             marks.addAll(water(look, t));
         }
@@ -245,7 +242,7 @@ final class TackRules {
         Amount water = new Amount(
                 p.waterParts().movePointRight(2).divide(p.emulsionParts(), MathContext.DECIMAL128), Unit.PERCENT);
         return look.ofTack(t)
-                .map(c -> Look.judged(
+                .map(c -> Marks.judged(
                         c.bounds(Quantity.TACK_WATER),
                         List.of(t.ref()),
                         "tack" + place(t.entry()) + parts(p) + ": water, of the emulsion,",
@@ -291,14 +288,11 @@ final class TackRules {
         return look.ofTack(first)
                 .flatMap(c -> c.asked(Demand.TACK_SAMPLED))
                 .filter(a -> a.count() != null && BigDecimal.valueOf(taken).compareTo(a.count()) < 0)
-                .map(a -> List.of(new Mark(
-                        a.sure() ? null : Sort.LOOK_AGAIN,
-                        List.of(first.ref()),
+                .map(a -> List.of(Mark.asked(
+                        a,
+                        first.ref(),
                         "tack samples noted on this project: " + taken,
-                        Look.told(a),
-                        a.citation(),
-                        "at least " + a.count().toPlainString() + ", with its seal",
-                        "")))
+                        "at least " + a.count().toPlainString() + ", with its seal")))
                 .orElse(List.of());
     }
 
@@ -314,14 +308,11 @@ final class TackRules {
             if (!set && said.add(String.valueOf(product))) {
                 look.ofTack(t)
                         .flatMap(c -> c.asked(Demand.TACK_RESIDUE))
-                        .ifPresent(a -> marks.add(new Mark(
-                                a.sure() ? null : Sort.LOOK_AGAIN,
-                                List.of(t.ref()),
+                        .ifPresent(a -> marks.add(Mark.asked(
+                                a,
+                                t.ref(),
                                 (product == null ? "tack without a product" : product) + ": residue not in the job",
-                                Look.told(a),
-                                a.citation(),
-                                "the residue of the product in the job",
-                                "")));
+                                "the residue of the product in the job")));
             }
         }
         return marks;

@@ -141,7 +141,7 @@ final class TicketRules {
             OffsetDateTime loaded = t.entry().times().loaded();
             if (before != null && loaded != null) {
                 Amount turn = Look.minutes(before.entry().times().discharged(), loaded);
-                for (Bound bound : Look.usual(Quantity.TURN).broken(turn)) {
+                for (Bound bound : Marks.usual(Quantity.TURN).broken(turn)) {
                     marks.add(turned(t, before, turn, bound));
                 }
             }

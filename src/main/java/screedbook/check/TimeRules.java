@@ -107,8 +107,8 @@ final class TimeRules {
     }
 
     private static List<Mark> apart(Standing<?> entry, Quantity quantity, OffsetDateTime from, OffsetDateTime to) {
-        return Look.judged(
-                Look.usual(quantity),
+        return Marks.judged(
+                Marks.usual(quantity),
                 List.of(entry.ref()),
                 () -> "happened " + Look.clock(entry.time()) + ", keyed "
                         + Look.clock(entry.line().keyed()) + ", apart",
@@ -193,8 +193,8 @@ final class TimeRules {
         OffsetDateTime from = look.opening().get().order();
         Standing<?> last = all.get(all.size() - 1);
         OffsetDateTime to = last.line().keyed();
-        return Look.judged(
-                Look.usual(Quantity.SHIFT_LENGTH),
+        return Marks.judged(
+                Marks.usual(Quantity.SHIFT_LENGTH),
                 look.shift(),
                 "opened " + Look.clock(from) + ", last line " + Look.clock(to) + ", between",
                 Look.minutes(from, to),

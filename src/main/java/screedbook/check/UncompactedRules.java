@@ -62,13 +62,10 @@ final class UncompactedRules {
     }
 
     private static Mark mark(Standing<Ticket> load, Lot lot, Lot.Sublot sublot, Asked asked) {
-        return new Mark(
-                asked.sure() ? null : Sort.LOOK_AGAIN,
-                List.of(load.ref()),
+        return Mark.asked(
+                asked,
+                load.ref(),
                 lot.name() + ", sublot " + sublot.number() + ": no thermal profile names it",
-                Look.told(asked),
-                asked.citation(),
-                "a thermal profile with this sublot's number",
-                "");
+                "a thermal profile with this sublot's number");
     }
 }

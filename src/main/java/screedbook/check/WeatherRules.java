@@ -70,7 +70,7 @@ final class WeatherRules {
         List<Mark> marks = new ArrayList<>();
         for (Standing<Surface> s : look.surfaces()) {
             look.ofSurface(s)
-                    .ifPresent(c -> marks.addAll(Look.judged(
+                    .ifPresent(c -> marks.addAll(Marks.judged(
                             c.bounds(Quantity.SURFACE),
                             List.of(s.ref()),
                             "surface",
@@ -87,7 +87,7 @@ final class WeatherRules {
             Standing<Weather> w = look.weather(t.order()).orElse(null);
             Optional<Case> at = w == null || w.entry().air() == null ? Optional.empty() : look.ofTicket(t);
             if (at.isPresent()) {
-                Look.judged(
+                Marks.judged(
                                 at.get().bounds(Quantity.AIR),
                                 List.of(w.ref(), t.ref()),
                                 () -> "air",
@@ -244,7 +244,7 @@ final class WeatherRules {
     private static List<Mark> oddAir(Look look) {
         List<Mark> marks = new ArrayList<>();
         look.weathers()
-                .forEach(w -> marks.addAll(Look.odd(
+                .forEach(w -> marks.addAll(Marks.odd(
                         Quantity.AIR, List.of(w.ref()), "air", w.entry().air())));
         return marks;
     }
@@ -252,7 +252,7 @@ final class WeatherRules {
     private static List<Mark> oddSurface(Look look) {
         List<Mark> marks = new ArrayList<>();
         look.surfaces()
-                .forEach(s -> marks.addAll(Look.odd(
+                .forEach(s -> marks.addAll(Marks.odd(
                         Quantity.SURFACE, List.of(s.ref()), "surface", s.entry().surface())));
         return marks;
     }

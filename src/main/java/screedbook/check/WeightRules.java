@@ -131,7 +131,7 @@ final class WeightRules {
     }
 
     private static Optional<Mark> apart(Standing<Ticket> t, Amount apart, String seen, Amount net) {
-        for (Bound bound : Look.usual(Quantity.NET_DIFFERENCE).broken(apart)) {
+        for (Bound bound : Marks.usual(Quantity.NET_DIFFERENCE).broken(apart)) {
             return Optional.of(new Mark(
                     null,
                     List.of(t.ref()),
@@ -175,7 +175,7 @@ final class WeightRules {
             Amount net = t.entry().weights().net();
             if (net != null && net.value().signum() > 0) {
                 marks.addAll(
-                        PlanRules.meant(Look.odd(Quantity.NET, List.of(t.ref()), "net", net), () -> Slips.net(net)));
+                        PlanRules.meant(Marks.odd(Quantity.NET, List.of(t.ref()), "net", net), () -> Slips.net(net)));
             }
         }
         return marks;
@@ -207,7 +207,7 @@ final class WeightRules {
             Ticket.Weights w = t.entry().weights();
             boolean known = look.truck(t).map(truck -> truck.tare() != null).orElse(false);
             if (w.tare() != null && !known && Slips.scale("tare", w.tare()).isEmpty()) {
-                marks.addAll(Look.odd(Quantity.TARE, List.of(t.ref()), "tare", w.tare()));
+                marks.addAll(Marks.odd(Quantity.TARE, List.of(t.ref()), "tare", w.tare()));
             }
         }
         return marks;
@@ -229,7 +229,7 @@ final class WeightRules {
     private static List<Mark> moved(Standing<Ticket> t, Amount usual, Amount seen, boolean implied) {
         List<Mark> marks = new ArrayList<>();
         Amount by = Figures.size(seen.minus(usual));
-        for (Bound bound : Look.usual(Quantity.TARE_DIFFERENCE).broken(by)) {
+        for (Bound bound : Marks.usual(Quantity.TARE_DIFFERENCE).broken(by)) {
             Amount most = bound.high().to(usual.unit()).shown(0);
             marks.add(new Mark(
                     null,
@@ -279,9 +279,9 @@ final class WeightRules {
             boolean known = truck.map(Job.Truck::legalGross).isPresent();
             if (known && gross.compareTo(truck.get().legalGross()) > 0) {
                 Bounds legal = new Bounds(Weighing.legalGross(truck).stream().toList(), List.of());
-                marks.addAll(Look.judged(legal, List.of(t.ref()), "gross", gross, ""));
+                marks.addAll(Marks.judged(legal, List.of(t.ref()), "gross", gross, ""));
             } else if (!known) {
-                marks.addAll(Look.odd(Quantity.GROSS, List.of(t.ref()), "gross", gross));
+                marks.addAll(Marks.odd(Quantity.GROSS, List.of(t.ref()), "gross", gross));
             }
         }
         return marks;

@@ -45,7 +45,7 @@ final class WorkPlan {
             Quantity quantity = target.basis() == Job.Basis.APPLIED ? Quantity.TACK_APPLIED : Quantity.TACK_RESIDUAL;
             Situation s = Situation.UNKNOWN.tacked(target.surface().word(), null);
             String basis = target.basis() == null ? "" : " " + target.basis().word();
-            marks.addAll(Look.judged(
+            marks.addAll(Marks.judged(
                     Bounds.of(sheet, quantity, s),
                     List.of(),
                     "the" + basis + " tack rate agreed on " + target.surface().word() + " is",

@@ -83,9 +83,9 @@ final class YieldRules {
                                         entry.entry().lift()))))
                 .filter(b -> !b.noLimit());
         if (own.isEmpty()) {
-            return Look.odd(Quantity.SPREAD, List.of(entry.ref()), where, percent);
+            return Marks.odd(Quantity.SPREAD, List.of(entry.ref()), where, percent);
         }
-        List<Mark> marks = Look.judged(own.get(), List.of(entry.ref()), where, percent, loads);
+        List<Mark> marks = Marks.judged(own.get(), List.of(entry.ref()), where, percent, loads);
         return check.yielded().loads() >= Outlook.LOADS
                 ? marks
                 : marks.stream().map(m -> m.as(Sort.LOOK_AGAIN)).toList();
@@ -123,7 +123,7 @@ final class YieldRules {
         }
         Bounds bounds = YieldBounds.paid(job, look.sheet(first), situation(job, first, run.pull(), run.lift()));
         Amount percent = run.percent().get().shown(1);
-        return Look.judged(
+        return Marks.judged(
                 bounds,
                 run.entries(),
                 () -> run.name() + ": spread rate, of the planned,",
@@ -167,6 +167,6 @@ final class YieldRules {
         String where = of.name()
                 + (probe.entry().place() == null ? "" : " " + probe.entry().place()) + ": rolled mat, "
                 + Figures.text(planned) + " planned,";
-        return Look.judged(bounds, List.of(probe.ref()), where, probe.entry().thickness(), "");
+        return Marks.judged(bounds, List.of(probe.ref()), where, probe.entry().thickness(), "");
     }
 }

@@ -63,9 +63,9 @@ class PlanFindingsTest {
     void theSizesInTheUsualTableAreThosePrinted() {
         Row printed = Published.rows("lift-sizes").get(0);
 
-        assertThat(Look.usual(Quantity.LIFT_SIZES_FINE).all().get(0).low().value())
+        assertThat(Marks.usual(Quantity.LIFT_SIZES_FINE).all().get(0).low().value())
                 .isEqualByComparingTo(printed.number("fine_mm"));
-        assertThat(Look.usual(Quantity.LIFT_SIZES_COARSE).all().get(0).low().value())
+        assertThat(Marks.usual(Quantity.LIFT_SIZES_COARSE).all().get(0).low().value())
                 .isEqualByComparingTo(printed.number("coarse_mm"));
     }
 

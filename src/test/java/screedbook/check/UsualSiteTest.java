@@ -11,7 +11,7 @@ import screedbook.unit.Unit;
 /** What is usual of mat and rollers, each at its edge and one step outside. */
 class UsualSiteTest {
     private static Verdict of(Quantity quantity, String value, String unit) {
-        return Look.usual(quantity).of(Amount.of(value, Unit.ofSuffix(unit).orElseThrow()));
+        return Marks.usual(quantity).of(Amount.of(value, Unit.ofSuffix(unit).orElseThrow()));
     }
 
     /**
