@@ -1,16 +1,11 @@
 package screedbook.command;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.Instant;
 import java.time.OffsetDateTime;
-import java.time.ZoneOffset;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -21,9 +16,6 @@ import screedbook.diary.JobFolder;
 /** The pre-paving sheet as it is printed; {@code mvn test -Dtest=PlanCommandTest -Dgoldens=keep} writes its golden anew. */
 class PlanCommandTest {
     private static final Path GOLDEN = Path.of("src", "test", "resources", "golden", "plan");
-    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-06-05T12:00:00Z"), ZoneOffset.UTC);
-
-    private record Said(int exit, String out, String err) {}
 
     @TempDir
     Path folder;
@@ -35,13 +27,6 @@ class PlanCommandTest {
                 folder.resolve("people.json"), "{\"RK\": {\"phone\": \"555 0101\", \"address\": \"\"}, \"XX\": {}}");
     }
 
-    private Said plan() {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        ByteArrayOutputStream err = new ByteArrayOutputStream();
-        int exit = Commands.run(new String[] {"plan", folder.toString()}, out, err, CLOCK);
-        return new Said(exit, out.toString(UTF_8), err.toString(UTF_8));
-    }
-
     private void change(String from, String to) throws IOException {
         Path file = folder.resolve("job.json");
         String text = Files.readString(file);
@@ -51,7 +36,7 @@ class PlanCommandTest {
 
     @Test
     void anImpossiblePlanIsToldWholeAsSomebodyLastReadIt() throws IOException {
-        Said said = plan();
+        Said said = Said.by("plan", folder);
 
         if ("keep".equals(System.getProperty("goldens"))) {
             Files.writeString(GOLDEN.resolve("impossible.txt"), said.out());
@@ -63,7 +48,7 @@ class PlanCommandTest {
 
     @Test
     void noLineIsWiderThanThePaper() {
-        assertThat(plan().out().lines()).allMatch(line -> line.codePointCount(0, line.length()) <= 80);
+        assertThat(Said.by("plan", folder).out().lines()).allMatch(line -> line.codePointCount(0, line.length()) <= 80);
     }
 
     @Test
@@ -83,40 +68,40 @@ class PlanCommandTest {
         change("\"loss_dF\": 12", "\"loss_dF\": 4");
         change("\"binder\": \"76-22\"", "\"binder\": \"70-22\"");
 
-        assertThat(plan().out()).contains("What cannot work as planned: nothing found");
+        assertThat(Said.by("plan", folder).out()).contains("What cannot work as planned: nothing found");
     }
 
     @Test
     void aPhoneOfSomebodyWhoIsNotOnTheJobIsNotPrinted() throws IOException {
         Files.writeString(folder.resolve("people.json"), "{\"XX\": {\"phone\": \"555 0199\"}}");
 
-        assertThat(plan().out()).doesNotContain("0199");
+        assertThat(Said.by("plan", folder).out()).doesNotContain("0199");
     }
 
     @Test
     void peopleThatCannotBeReadLeaveTheRestAsItIs() throws IOException {
         Files.writeString(folder.resolve("people.json"), "no JSON");
 
-        assertThat(plan().exit()).isZero();
-        assertThat(plan().out()).contains("RK R. Keeler, inspector");
+        assertThat(Said.by("plan", folder).exit()).isZero();
+        assertThat(Said.by("plan", folder).out()).contains("RK R. Keeler, inspector");
     }
 
     @Test
     void theSheetSaysWhichRevisionItIsOf() throws IOException {
-        assertThat(plan().out()).contains("job not accepted yet");
+        assertThat(Said.by("plan", folder).out()).contains("job not accepted yet");
 
         JobFolder.at(folder).accept("RK", OffsetDateTime.parse("2026-06-05T06:00:00-07:00"), null);
-        assertThat(plan().out()).contains("job revision 1 ");
+        assertThat(Said.by("plan", folder).out()).contains("job revision 1 ");
 
         change("\"loss_dF\": 18", "\"loss_dF\": 17");
-        assertThat(plan().out()).contains("job changed since revision 1");
+        assertThat(Said.by("plan", folder).out()).contains("job changed since revision 1");
     }
 
     @Test
     void aJobThatCannotBeReadPrintsNoSheet() throws IOException {
         change("\"plant\": \"Quarry\", \"season\": \"summer\"", "\"plant\": \"Quary\", \"season\": \"summer\"");
 
-        Said said = plan();
+        Said said = Said.by("plan", folder);
 
         assertThat(said.exit()).isEqualTo(Exit.DISK);
         assertThat(said.out()).isEmpty();
@@ -136,15 +121,15 @@ class PlanCommandTest {
     void whatThePlanCannotMeanIsToldWithItsLine(String from, String to, String said) throws IOException {
         change(from, to);
 
-        assertThat(plan().err()).contains("job.json:").contains(said);
+        assertThat(Said.by("plan", folder).err()).contains("job.json:").contains(said);
     }
 
     @Test
     void aSheetThatIsNotThereIsNamed() throws IOException {
         change("\"sheet\": \"practice\"", "\"sheet\": \"town\"");
 
-        assertThat(plan().exit()).isEqualTo(Exit.DISK);
-        assertThat(plan().err()).contains("there is no limit sheet town");
+        assertThat(Said.by("plan", folder).exit()).isEqualTo(Exit.DISK);
+        assertThat(Said.by("plan", folder).err()).contains("there is no limit sheet town");
     }
 
     @Test
@@ -154,7 +139,7 @@ class PlanCommandTest {
                 "{\"id\": \"m\", \"name\": \"M\", \"zone\": \"America/Edmonton\", \"units\": \"metric\","
                         + " \"sheet\": \"practice\"}");
 
-        Said said = plan();
+        Said said = Said.by("plan", folder);
 
         assertThat(said.exit()).isZero();
         assertThat(said.out())

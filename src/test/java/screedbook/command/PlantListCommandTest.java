@@ -1,16 +1,11 @@
 package screedbook.command;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.Instant;
-import java.time.ZoneOffset;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -23,7 +18,6 @@ import screedbook.shelf.Shelf;
 
 /** A plant's list brought in by the command: which column is which is asked once; the record stays as it is. */
 class PlantListCommandTest {
-    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-06-04T12:00:00Z"), ZoneOffset.UTC);
     private static final String LIST = "Date;Time;Ticket No;Vehicle;Net lb\n"
             + "6/3/2026;06:40;48217;104;40,200\n"
             + "6/3/2026;06:50;48218;104;41,000\n"
@@ -45,8 +39,6 @@ class PlantListCommandTest {
         "mdy"
     };
 
-    private record Said(int exit, String out, String err) {}
-
     @TempDir
     Path folder;
 
@@ -65,18 +57,11 @@ class PlantListCommandTest {
         }
     }
 
-    private static Said said(String... words) {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        ByteArrayOutputStream err = new ByteArrayOutputStream();
-        int exit = Commands.run(words, out, err, CLOCK);
-        return new Said(exit, out.toString(UTF_8), err.toString(UTF_8));
-    }
-
     private Said brought(String... more) {
         String[] words = new String[5 + more.length];
         System.arraycopy(new String[] {"plant-list", job.toString(), list.toString(), "--who", "AB"}, 0, words, 0, 5);
         System.arraycopy(more, 0, words, 5, more.length);
-        return said(words);
+        return Said.by((Object[]) words);
     }
 
     @Test
@@ -173,7 +158,7 @@ class PlantListCommandTest {
 
         assertThat(job.resolve("diary/2026-06-03-day.paver.r2.jsonl")).exists();
         assertThat(Verify.of(JobFolder.at(job)).sound()).isTrue();
-        assertThat(said("day", job.toString()).out())
+        assertThat(Said.by("day", job.toString()).out())
                 .contains("page revision 2")
                 .contains("Quarry Road's list: 1 matched, 1 missing here, 1 missing there, 1 different");
     }
@@ -193,7 +178,8 @@ class PlantListCommandTest {
 
     @Test
     void whatIsMissingIsSaidBeforeAnythingIsWritten() throws IOException {
-        assertThat(said("plant-list", job.toString(), folder.resolve("none.csv").toString(), "--who", "AB"))
+        assertThat(Said.by(
+                        "plant-list", job.toString(), folder.resolve("none.csv").toString(), "--who", "AB"))
                 .satisfies(s -> {
                     assertThat(s.exit()).isEqualTo(3);
                     assertThat(s.err()).contains("none.csv");

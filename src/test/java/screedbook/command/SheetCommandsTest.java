@@ -1,15 +1,10 @@
 package screedbook.command;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.Instant;
-import java.time.ZoneOffset;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -17,10 +12,6 @@ import screedbook.spec.SpecSheet;
 
 /** The commands about limits and limit sheets, as they are typed. The job is the example that comes with the program. */
 class SheetCommandsTest {
-    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-06-05T12:00:00Z"), ZoneOffset.UTC);
-
-    private record Said(int exit, String out, String err) {}
-
     @TempDir
     Path folder;
 
@@ -263,10 +254,8 @@ class SheetCommandsTest {
         Files.writeString(job.resolve("job.json"), text.replace(from, to));
     }
 
-    private static Said said(String... words) {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        ByteArrayOutputStream err = new ByteArrayOutputStream();
-        int exit = Commands.run(words, out, err, CLOCK);
-        return new Said(exit, out.toString(UTF_8), err.toString(UTF_8).replaceAll("(?m)^see: .*\n", ""));
+    private static Said said(Object... words) {
+        Said said = Said.by(words);
+        return new Said(said.exit(), said.out(), said.err().replaceAll("(?m)^see: .*\n", ""));
     }
 }
