@@ -73,7 +73,7 @@ public final class KeyTable {
             case SHIFT -> shift(rows);
             case FORM -> form(rows);
             case SHEET, PLAN, DRAWN, NUMBERS, ITEMS, ITEM, REASON, CHANGES -> SheetTable.rows(rows);
-            default -> lists(rows);
+            default -> ListTable.rows(place, rows);
         }
         return rows.stream().filter(r -> r.place() == place).toList();
     }
@@ -243,169 +243,6 @@ public final class KeyTable {
                 (m, k) -> FormKeys.help(m, k)));
     }
 
-    private static void lists(List<Row> to) {
-        to.add(walk(Place.KINDS));
-        to.add(row(
-                Place.KINDS,
-                "Enter",
-                "key it",
-                "key an entry of the kind walked to; its own key does it at once",
-                code(Key.Code.ENTER),
-                ListKeys::kind));
-        KindMenu.rows().forEach(to::add);
-        to.add(help(Place.KINDS));
-        to.add(esc(Place.KINDS));
-        to.add(walk(Place.CREW));
-        to.add(row(
-                Place.CREW,
-                "Enter",
-                "write them all",
-                "write every line as one of this shift; amend them afterwards",
-                code(Key.Code.ENTER),
-                CrewKeys::write));
-        to.add(row(Place.CREW, "x", "leave out", "leave out the line walked to", c("x"), CrewKeys::leaveOut));
-        to.add(help(Place.CREW));
-        to.add(esc(Place.CREW));
-        to.add(walk(Place.SEASON));
-        to.add(row(Place.SEASON, "Enter", "open", "open the shift walked to", code(Key.Code.ENTER), SeasonKeys::day));
-        to.add(help(Place.SEASON));
-        to.add(esc(Place.SEASON));
-        to.add(scroll(Place.ENTRY));
-        to.add(row(Place.ENTRY, "a", "amend", "amend it, or remark on it", c("a"), ListKeys::amend));
-        to.add(row(Place.ENTRY, "x", "strike", "strike it", c("x"), ListKeys::strike));
-        to.add(row(Place.ENTRY, "n", "answer", "answer its first open finding", c("n"), ListKeys::answerHere));
-        to.add(help(Place.ENTRY));
-        to.add(esc(Place.ENTRY));
-        to.add(walk(Place.FINDINGS));
-        to.add(row(
-                Place.FINDINGS,
-                "Enter",
-                "working",
-                "how the finding came about",
-                code(Key.Code.ENTER),
-                ListKeys::finding));
-        to.add(row(Place.FINDINGS, "a", "answer", "write what was done about it", c("a"), ListKeys::answer));
-        to.add(row(Place.FINDINGS, "o", "entry", "open the entry", c("o"), ListKeys::findingEntry));
-        to.add(row(
-                Place.FINDINGS,
-                "t",
-                "",
-                "key the ticket of a load that a plant's list has and that is not here",
-                c("t"),
-                ListKeys::findingTicket));
-        to.add(help(Place.FINDINGS));
-        to.add(esc(Place.FINDINGS));
-        to.add(walk(Place.TOTALS));
-        to.add(row(
-                Place.TOTALS, "Enter", "working", "how the figure came about", code(Key.Code.ENTER), ListKeys::figure));
-        to.add(help(Place.TOTALS));
-        to.add(esc(Place.TOTALS));
-        to.add(walk(Place.WORKING));
-        to.add(row(
-                Place.WORKING,
-                "Enter",
-                "open",
-                "open the entry walked to",
-                code(Key.Code.ENTER),
-                ListKeys::workedEntry));
-        to.add(help(Place.WORKING));
-        to.add(esc(Place.WORKING));
-        to.add(row(
-                Place.PICTURES, "r", "road", "see the road by pull and station", c("r"), (m, k) -> RoadView.open(m)));
-        to.add(help(Place.PICTURES));
-        to.add(esc(Place.PICTURES));
-        to.add(row(
-                Place.ROAD,
-                "Left Right",
-                "along",
-                "go along the road; Home and End to its ends",
-                codes(Key.Code.LEFT, Key.Code.RIGHT, Key.Code.HOME, Key.Code.END),
-                RoadView::along));
-        to.add(row(
-                Place.ROAD,
-                "Up Down",
-                "across",
-                "go to other pulls; Page keys likewise",
-                codes(Key.Code.UP, Key.Code.DOWN, Key.Code.PAGE_UP, Key.Code.PAGE_DOWN),
-                RoadView::across));
-        to.add(help(Place.ROAD));
-        to.add(esc(Place.ROAD));
-        to.add(row(
-                Place.CLOSING,
-                "Enter",
-                "go on",
-                "key the closing entry",
-                code(Key.Code.ENTER),
-                (m, k) -> ShiftKeys.closing(m)));
-        to.add(scroll(Place.CLOSING));
-        to.add(help(Place.CLOSING));
-        to.add(esc(Place.CLOSING));
-        to.add(row(
-                Place.SEARCH,
-                "Enter",
-                "look, open",
-                "look for the words; then open the entry walked to",
-                code(Key.Code.ENTER),
-                ListKeys::searchEnter));
-        to.add(walk(Place.SEARCH));
-        to.add(helpWhileTyping(Place.SEARCH));
-        to.add(esc(Place.SEARCH));
-        to.add(row(
-                Place.FOLDER,
-                "Enter",
-                "go on there",
-                "go on in a new file in this folder",
-                code(Key.Code.ENTER),
-                ListKeys::folderEnter));
-        to.add(helpWhileTyping(Place.FOLDER));
-        to.add(esc(Place.FOLDER));
-        plant(to);
-        to.add(scroll(Place.HELP));
-        to.add(esc(Place.HELP));
-    }
-
-    private static void plant(List<Row> to) {
-        Place file = Place.LIST_FILE;
-        to.add(row(
-                file,
-                "Enter",
-                "read it",
-                "read the list of this path",
-                code(Key.Code.ENTER),
-                (m, k) -> PlantKeys.read(m)));
-        to.add(row(
-                file,
-                "Tab",
-                "plant",
-                "another plant of the job",
-                code(Key.Code.TAB),
-                (m, k) -> PlantKeys.nextPlant(m)));
-        to.add(helpWhileTyping(file));
-        to.add(esc(file));
-        Place p = Place.COLUMNS;
-        to.add(walk(p));
-        to.add(row(
-                p,
-                "Enter",
-                "on",
-                "on to the next row; from the last one: lay the list beside the shift",
-                code(Key.Code.ENTER),
-                (m, k) -> PlantKeys.enter(m)));
-        to.add(row(
-                p,
-                "Left Right",
-                "choose",
-                "the choice before or behind",
-                codes(Key.Code.LEFT, Key.Code.RIGHT),
-                (m, k) -> PlantKeys.turn(m, k.code() == Key.Code.LEFT ? -1 : 1)));
-        to.add(row(p, "1-9", "", "the choice of this number", digits(), PlantKeys::numbered));
-        to.add(row(p, "o", "take offer", "take what is offered, and on", c("o"), (m, k) -> PlantKeys.offer(m)));
-        to.add(row(p, "Backspace", "", "nothing in this row", code(Key.Code.BACKSPACE), (m, k) -> PlantKeys.none(m)));
-        to.add(row(p, "Ctrl-S", "bring in", "lay the list beside the shift", ctrl("s"), (m, k) -> PlantKeys.bring(m)));
-        to.add(help(p));
-        to.add(esc(p));
-    }
-
     static Row row(
             Place place,
             String key,
@@ -428,16 +265,6 @@ public final class KeyTable {
                 "walk the list; Page keys, Home and End likewise",
                 codes(Key.Code.UP, Key.Code.DOWN, Key.Code.PAGE_UP, Key.Code.PAGE_DOWN, Key.Code.HOME, Key.Code.END),
                 Walking::walk);
-    }
-
-    private static Row scroll(Place place) {
-        return row(
-                place,
-                "Up Down",
-                "",
-                "move the text; Page keys likewise",
-                codes(Key.Code.UP, Key.Code.DOWN, Key.Code.PAGE_UP, Key.Code.PAGE_DOWN),
-                Walking::scroll);
     }
 
     private static Row look(Place place) {
@@ -491,7 +318,7 @@ public final class KeyTable {
         return key -> Arrays.asList(codes).contains(key.code());
     }
 
-    private static Predicate<Key> digits() {
+    static Predicate<Key> digits() {
         return key -> key.code() == Key.Code.CHAR
                 && !key.ctrl()
                 && !key.alt()
