@@ -135,13 +135,12 @@ public final class Accrued {
     }
 
     private static Figure figure(String id, String label, BigDecimal value, String unit, Cell cell, String formula) {
-        String symbol = Unit.ofSuffix(unit).map(Unit::symbol).orElse(unit.replace('_', '/'));
         String text = value.setScale(cell.decimals, RoundingMode.HALF_UP).toPlainString();
         String of = formula + (cell.shifts == 1 ? ", 1 shift" : ", " + cell.shifts + " shifts");
         return new Figure(
                 id,
                 label,
-                unit.isEmpty() ? text : text + " " + symbol,
+                unit.isEmpty() ? text : text + " " + Unit.symbol(unit),
                 value,
                 unit,
                 new Working(of, List.of(), List.of(), SOURCE));

@@ -136,6 +136,17 @@ public enum Unit {
         return offset;
     }
 
+    /**
+     * A suffix as written on screen and page, of a unit or of one in each hour or minute: {@code ston_h} is {@code T/h}.
+     * What is no unit stays as it is.
+     */
+    public static String symbol(String suffix) {
+        int last = suffix.lastIndexOf('_');
+        return ofSuffix(suffix)
+                .map(Unit::symbol)
+                .orElseGet(() -> last < 0 ? suffix : symbol(suffix.substring(0, last)) + "/" + suffix.substring(last + 1));
+    }
+
     /** The unit whose keys end with the suffix, if there is one. */
     public static Optional<Unit> ofSuffix(String suffix) {
         for (Unit unit : values()) {

@@ -59,6 +59,12 @@ class UnitTest {
     }
 
     @Test
+    void aUnitInEachHourOrMinuteIsShownByTheSymbolOfTheUnit() {
+        assertThat(Stream.of("ston", "ston_h", "dF_min", "lb_yd2", "in_h", "").map(Unit::symbol))
+                .containsExactly("T", "T/h", "°F/min", "lb/yd²", "in/h", "");
+    }
+
+    @Test
     void aShortTonIsTwoThousandPounds() {
         assertThat(Amount.of("21.96", Unit.SHORT_TON).to(Unit.POUND).value()).isEqualByComparingTo("43920");
     }
