@@ -12,8 +12,13 @@ final class DatesWord {
     @Option(names = "--to", paramLabel = "DATE", description = "the last date that counts")
     private String to;
 
+    /** @throws Stopped also when the first date lies after the last: then nothing could be meant */
     LocalDate from() throws Stopped {
-        return from == null ? LocalDate.MIN : date("--from", from);
+        LocalDate first = from == null ? LocalDate.MIN : date("--from", from);
+        if (first.isAfter(to())) {
+            throw Stopped.usage("--from " + from + " lies after --to " + to + "; right would be the earlier one first");
+        }
+        return first;
     }
 
     LocalDate to() throws Stopped {

@@ -4,14 +4,20 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
+import screedbook.check.Rule;
+import screedbook.check.Rules;
+import screedbook.check.Sort;
 import screedbook.diary.JobFolder;
+import screedbook.entry.Shown;
 import screedbook.report.HitsCsv;
 import screedbook.season.Hit;
 import screedbook.season.Search;
@@ -81,13 +87,20 @@ final class FindCommand implements Callable<Integer> {
         Progress progress = progress(shelves, sought);
         Pages.print(spec, format.equals("csv") ? HitsCsv.head() : "");
         int[] count = {0};
+        List<String> passed = new ArrayList<>();
         for (Shelf shelf : shelves) {
-            Search.job(shelf, sought, shift -> progress.one(), hit -> {
-                count[0]++;
-                print(shelf.folder().path(), hit);
-            });
+            Search.job(
+                    shelf,
+                    sought,
+                    shift -> progress.one(),
+                    hit -> {
+                        count[0]++;
+                        print(shelf.folder().path(), hit);
+                    },
+                    passed::add);
         }
         progress.end();
+        passed.forEach(line -> Pages.say(spec, "not looked through: " + line));
         if (count[0] == 0) {
             Pages.say(spec, "nothing found");
         }
@@ -109,18 +122,31 @@ final class FindCommand implements Callable<Integer> {
         sought = ticket == null ? sought : sought.withTicket(ticket);
         sought = truck == null ? sought : sought.withTruck(truck);
         sought = person == null ? sought : sought.withPerson(person);
-        sought = finding == null ? sought : sought.withFinding(finding);
+        sought = finding == null ? sought : sought.withFinding(finding());
         sought = text == null ? sought : sought.withText(text);
         try {
             sought = station == null ? sought : sought.withStations(station);
         } catch (IllegalArgumentException e) {
             throw Stopped.usage("--station " + station + " is no station; right would be 12+50 or 12+00..14+00");
         }
-        if (sought.isAnything()) {
-            throw Stopped.usage(
-                    "find what? right would be any of --ticket, --truck, --station, --person, --finding," + " --text");
+        if (sought.equals(Sought.ANYTHING)) {
+            throw Stopped.usage("find what? right would be any of --ticket, --truck, --station, --person, --finding,"
+                    + " --text, --from, --to");
         }
         return sought;
+    }
+
+    /** The word of a finding; one that no finding can have would only ever find nothing. */
+    private String finding() throws Stopped {
+        String asked = finding.toLowerCase(Locale.ROOT).replace(' ', '-');
+        List<String> sorts = Stream.of(Sort.values())
+                .map(sort -> sort.text().replace(' ', '-'))
+                .toList();
+        if (Stream.concat(sorts.stream(), Rules.all().stream().map(Rule::id)).noneMatch(w -> w.startsWith(asked))) {
+            throw Stopped.usage("--finding " + finding + " is the word of no finding; right would be one of "
+                    + String.join(", ", sorts) + ", or a rule's, such as heat-at-paver");
+        }
+        return finding;
     }
 
     private void print(Path job, Hit hit) {
@@ -128,8 +154,8 @@ final class FindCommand implements Callable<Integer> {
                 spec,
                 format.equals("csv")
                         ? HitsCsv.row(hit.job(), hit.shift(), hit.ref(), hit.row(), hit.struck(), hit.told())
-                        : screedbook.entry.Shown.text(job + "  " + hit.shift() + "  " + hit.ref()
-                                        + (hit.struck() ? "  struck" : "") + "  " + hit.told())
+                        : Shown.text(job + "  " + hit.shift() + "  " + hit.ref() + (hit.struck() ? "  struck" : "")
+                                        + "  " + hit.told())
                                 + "\n");
     }
 }

@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import picocli.CommandLine.Parameters;
 import screedbook.diary.Jobs;
 
@@ -16,9 +18,13 @@ final class PathsWord {
             description = "folders of jobs, or folders that hold any number of them; without one, this folder")
     private List<Path> paths = new ArrayList<>();
 
-    /** @throws Stopped when a folder is not there or holds no job */
+    /**
+     * Each job once, however often it was named: sums must not hold it twice.
+     *
+     * @throws Stopped when a folder is not there or holds no job
+     */
     List<Path> jobs() throws Stopped, IOException {
-        List<Path> jobs = new ArrayList<>();
+        Map<Path, Path> jobs = new LinkedHashMap<>();
         for (Path path : paths.isEmpty() ? List.of(Path.of(".")) : paths) {
             if (!Files.isDirectory(path)) {
                 throw Stopped.disk("there is no folder " + path);
@@ -28,8 +34,10 @@ final class PathsWord {
                 throw Stopped.disk("neither " + path
                         + " nor a folder in it is the folder of a job: there is no job.json and no diary");
             }
-            jobs.addAll(found);
+            for (Path job : found) {
+                jobs.putIfAbsent(job.toRealPath(), job);
+            }
         }
-        return jobs;
+        return List.copyOf(jobs.values());
     }
 }

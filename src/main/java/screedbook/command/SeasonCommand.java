@@ -24,6 +24,7 @@ import screedbook.report.SeasonJob;
 import screedbook.report.SeasonJson;
 import screedbook.report.SeasonPage;
 import screedbook.report.SeasonPart;
+import screedbook.report.SeasonsPage;
 import screedbook.season.LoadsOf;
 import screedbook.season.Season;
 
@@ -76,13 +77,18 @@ final class SeasonCommand implements Callable<Integer> {
     @Option(names = "--help", usageHelp = true, description = "show this and stop")
     private boolean help;
 
+    private final SeasonsPage together = new SeasonsPage();
     private Sheet printed;
+    private int shifts;
 
     @Override
     public Integer call() throws Stopped, IOException {
         Set<String> parts = parts();
         if (!List.of("text", "csv", "json").contains(format)) {
             throw Stopped.usage("--format " + format + " is not known; right would be one of text, csv, json");
+        }
+        if (!by.isEmpty() && (loads || format.equals("text"))) {
+            throw Stopped.usage("--by goes with --format csv or json");
         }
         if (out != null && !loads && !format.equals("csv")) {
             throw Stopped.usage("--out goes with --format csv or --loads");
@@ -100,8 +106,12 @@ final class SeasonCommand implements Callable<Integer> {
                 for (Path job : jobs) {
                     one(job, from, to, parts, progress);
                 }
+                print(format.equals("text") && jobs.size() > 1 ? together.text() : "");
             }
             progress.end();
+        }
+        if (!loads && shifts == 0) {
+            Pages.say(spec, "no shift in these dates");
         }
         return Exit.FINE;
     }
@@ -164,7 +174,9 @@ final class SeasonCommand implements Callable<Integer> {
                 print(format.equals("csv") ? SeasonCsv.rows(part) : SeasonJson.line(part));
             }
         });
+        shifts += job.shifts().size();
         if (page) {
+            together.add(job.with(kept));
             print(SeasonPage.text(job.with(kept)));
         } else {
             print(format.equals("csv") ? SeasonCsv.record(job) : SeasonJson.record(job));

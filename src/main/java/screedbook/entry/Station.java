@@ -50,6 +50,11 @@ public record Station(String text) {
         return new BigDecimal(digits);
     }
 
+    /** How many digits stand behind the plus: 2, or 3 where a full station is 1000 m. */
+    public int digits() {
+        return parts().group(3).length();
+    }
+
     /** {@code bk} or {@code ah}, where the figures stand for two places. */
     public Optional<String> side() {
         return Optional.ofNullable(parts().group(5)).map(String::strip);

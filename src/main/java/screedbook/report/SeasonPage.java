@@ -45,8 +45,10 @@ public final class SeasonPage {
         shifts();
         whole.forEach(this::sections);
         leaf.blank();
-        leaf.say(0, Cautions.GOVERNS);
-        leaf.blank();
+        if (!whole.isEmpty()) {
+            leaf.say(0, Cautions.GOVERNS);
+            leaf.blank();
+        }
     }
 
     private void trouble() {
@@ -71,7 +73,7 @@ public final class SeasonPage {
     }
 
     private void strips() {
-        if (!job.shifts().isEmpty()) {
+        if (!job.shifts().isEmpty() && !mixed()) {
             leaf.heading("From shift to shift, 0 the least and 9 the greatest");
             SeasonStrips.lines(job.shifts(), Leaf.PAPER - 1).forEach(line -> leaf.drawn(" " + line));
         }
@@ -83,45 +85,25 @@ public final class SeasonPage {
 
     private void table(String heading, String by) {
         List<SeasonPart> parts = of(by);
-        if (parts.isEmpty()) {
-            return;
+        if (!parts.isEmpty()) {
+            leaf.heading(heading + unit());
+            leaf.table(
+                    SeasonRow.HEADS,
+                    parts.stream()
+                            .map(part -> SeasonRow.of(part).cells(part.of(), mixed()))
+                            .toList());
         }
-        leaf.heading(heading + unit());
-        List<List<String>> rows = new ArrayList<>();
-        for (SeasonPart part : parts) {
-            List<String> row = new ArrayList<>(List.of(part.of(), Integer.toString(part.shifts())));
-            for (String id : List.of("loads", "placed-tons", "pay-tons")) {
-                row.add(shown(part, id));
-            }
-            for (Sort sort : Sort.values()) {
-                row.add(shown(part, "found." + word(sort)));
-            }
-            row.add(shown(part, "late-lines"));
-            rows.add(row);
-        }
-        leaf.table(List.of("", "shifts", "loads", "placed", "for pay", "out", "miss.", "look", "adds?", "late"), rows);
     }
 
-    /** The unit of all tons of the job, for the heads. */
+    /** The unit of all tons of the job, for the heads; where a job changed its units each figure has its own. */
     private String unit() {
-        return job.shifts().isEmpty()
+        return mixed()
                 ? ""
                 : ", weights in " + job.shifts().get(0).placed().unit().symbol();
     }
 
-    private static String word(Sort sort) {
-        return sort.text().replace(' ', '-');
-    }
-
-    private static String shown(SeasonPart part, String id) {
-        return figure(part, id).map(f -> f.text().split(" ", 2)[0]).orElse("");
-    }
-
-    private static Optional<Figure> figure(SeasonPart part, String id) {
-        return part.sections().stream()
-                .flatMap(section -> section.figures().stream())
-                .filter(figure -> figure.id().equals(id))
-                .findFirst();
+    private boolean mixed() {
+        return job.shifts().stream().map(s -> s.placed().unit()).distinct().count() > 1;
     }
 
     private void shifts() {
@@ -135,7 +117,9 @@ public final class SeasonPage {
                     each.shift().toString(),
                     each.state(),
                     Integer.toString(each.loads()),
-                    each.placed().shown(2).value().toPlainString(),
+                    mixed()
+                            ? each.placed().shown(2).text()
+                            : each.placed().shown(2).value().toPlainString(),
                     each.spread().map(BigDecimal::toPlainString).orElse(""),
                     each.paver().map(BigDecimal::toPlainString).orElse("")));
             for (Sort sort : Sort.values()) {
@@ -153,7 +137,23 @@ public final class SeasonPage {
     private void sections(SeasonPart whole) {
         for (Section section : whole.sections()) {
             leaf.heading(section.heading());
-            section.figures().forEach(f -> leaf.say(1, f.label() + ": " + f.text()));
+            List<Figure> figures = section.figures();
+            for (int i = 0; i < figures.size(); i++) {
+                Figure each = figures.get(i);
+                Optional<String> span = i + 1 < figures.size() ? span(each, figures.get(i + 1)) : Optional.empty();
+                leaf.say(1, span.orElse(each.label() + ": " + each.text()));
+                i += span.isPresent() ? 1 : 0;
+            }
         }
+    }
+
+    /** The least and the greatest of the shifts in one line, where one follows the other. */
+    private static Optional<String> span(Figure least, Figure most) {
+        String of = least.label().replaceFirst(" least$", "");
+        if (of.equals(least.label()) || !most.label().equals(of + " most")) {
+            return Optional.empty();
+        }
+        return Optional.of(of + ": "
+                + (least.value().equals(most.value()) ? "" : least.text().split(" ")[0] + " to ") + most.text());
     }
 }

@@ -46,7 +46,9 @@ final class Derived {
     }
 
     private Section rates() {
-        for (Figure placed : by.getOrDefault(PLACED, List.of())) {
+        List<Figure> weights = by.getOrDefault(PLACED, List.of());
+        // A finding has no unit: of a job that changed its units nobody can say to which tons it belongs.
+        for (Figure placed : weights.size() == 1 ? weights : List.<Figure>of()) {
             for (Sort sort : Sort.values()) {
                 String word = sort.text().replace(' ', '-');
                 Figure found = one("found." + word);

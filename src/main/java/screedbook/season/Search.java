@@ -52,27 +52,39 @@ public final class Search {
         this.initials = initials();
     }
 
-    /** Looks through a job, oldest shift first; only shifts that may hold it are judged. */
-    public static void job(Shelf shelf, Sought sought, Consumer<ShiftId> read, Consumer<Hit> found) {
+    /**
+     * Looks through a job, oldest shift first; only shifts that may hold it are judged.
+     *
+     * @param read is told of every shift that was read
+     * @param passed is told of every line that could not be looked through
+     */
+    public static void job(
+            Shelf shelf, Sought sought, Consumer<ShiftId> read, Consumer<Hit> found, Consumer<String> passed) {
         for (ShiftId id : shelf.shifts()) {
             if (!id.date().isBefore(sought.from()) && !id.date().isAfter(sought.until())) {
                 read.accept(id);
-                shift(shelf, id, sought).forEach(found);
+                shift(shelf, id, sought, passed).forEach(found);
             }
         }
     }
 
     /** The entries of a shift in reading order. */
     public static List<Hit> shift(Shelf shelf, ShiftId id, Sought sought) {
+        return shift(shelf, id, sought, line -> {});
+    }
+
+    private static List<Hit> shift(Shelf shelf, ShiftId id, Sought sought, Consumer<String> passed) {
         if (id.date().isBefore(sought.from()) || id.date().isAfter(sought.until())) {
             return List.of();
         }
         if (sought.finding() != null) {
             ShiftFile file = shelf.shift(id);
+            file.day().uncounted().forEach(line -> passed.accept(Season.told(id, line)));
             Optional<Road> road = file.ground().job().map(Road::of);
             return new Search(sought, file.day(), road, file.findings()).hits();
         }
         Day day = shelf.folder().shift(id).day();
+        day.uncounted().forEach(line -> passed.accept(Season.told(id, line)));
         Optional<Job> job =
                 sought.first() == null ? Optional.empty() : shelf.ground(day).job();
         return new Search(sought, day, job.map(Road::of), List.of()).hits();
@@ -110,7 +122,7 @@ public final class Search {
                 && (sought.first() == null || crosses(plain))
                 && (sought.person() == null || isAbout(each, plain))
                 && (sought.finding() == null || !wanted(each.ref()).isEmpty())
-                && (sought.words().isEmpty() || says(each));
+                && (sought.words().isEmpty() || says(each, plain));
     }
 
     private interface Fits {
@@ -146,7 +158,7 @@ public final class Search {
         BigDecimal least = null;
         BigDecimal most = null;
         for (Map.Entry<String, Object> each : plain.entrySet()) {
-            if (each.getKey().endsWith("_sta") && each.getValue() instanceof String text) {
+            if (each.getKey().endsWith("_sta") && each.getValue() instanceof String text && counted(text)) {
                 BigDecimal at = along(Station.of(text));
                 least = least == null ? at : least.min(at);
                 most = most == null ? at : most.max(at);
@@ -157,6 +169,11 @@ public final class Search {
         return least != null && most.compareTo(one.min(other)) >= 0 && least.compareTo(one.max(other)) <= 0;
     }
 
+    /** 12+00 is in feet where 1+200 is in metres: figures of another base are another place. */
+    private boolean counted(String station) {
+        return Station.of(station).digits() == sought.first().digits();
+    }
+
     private BigDecimal along(Station station) {
         return road.map(r -> r.along(station)).orElseGet(station::distance);
     }
@@ -165,29 +182,30 @@ public final class Search {
     private Set<String> initials() {
         Set<String> all = new HashSet<>();
         if (sought.person() != null) {
-            String asked = sought.person().toLowerCase(Locale.ROOT);
+            String asked = Sought.folded(sought.person());
             all.add(asked);
             for (Standing<Opening> each : day.every(Opening.class)) {
                 List<Person> roster =
                         each.entry().roster() == null ? List.of() : each.entry().roster();
                 roster.stream()
                         .filter(p -> p.name() != null
-                                && List.of(p.name().toLowerCase(Locale.ROOT).split("\\s+"))
+                                && List.of(Sought.folded(p.name()).split("\\s+"))
                                         .contains(asked))
-                        .forEach(p -> all.add(p.initials().toLowerCase(Locale.ROOT)));
+                        .forEach(p -> all.add(Sought.folded(p.initials())));
             }
         }
         return all;
     }
 
     private boolean isAbout(Standing<?> each, Map<String, Object> plain) {
-        if (each.line().who() != null && initials.contains(each.line().who().toLowerCase(Locale.ROOT))) {
+        if (each.line().who() != null
+                && initials.contains(Sought.folded(each.line().who()))) {
             return true;
         }
         for (Map.Entry<String, Object> value : plain.entrySet()) {
             boolean named = value.getKey().endsWith("_by") || PEOPLE.contains(value.getKey());
             if (named && value.getValue() instanceof String text) {
-                for (String word : text.toLowerCase(Locale.ROOT).split("[^\\p{L}\\p{N}']+")) {
+                for (String word : Sought.folded(text).split("[^\\p{L}\\p{N}']+")) {
                     if (initials.contains(word)) {
                         return true;
                     }
@@ -205,9 +223,12 @@ public final class Search {
                 .toList();
     }
 
-    /** In the line as written and as told, whatever the case. */
-    private boolean says(Standing<?> each) {
-        String text = (Told.line(each.entry()) + " " + each.line().raw()).toLowerCase(Locale.ROOT);
-        return sought.words().stream().allMatch(text::contains);
+    /** In what the entry says, told and blank by blank; its line's hashes hold any digits. */
+    private boolean says(Standing<?> each, Map<String, Object> plain) {
+        String told = Told.line(each.entry()) + " " + each.line().kind().word() + " "
+                + each.line().who();
+        String newer = each.line().unknown().isEmpty() ? "" : each.line().raw();
+        String text = Sought.folded(told + " " + plain.values() + " " + newer);
+        return sought.words().stream().map(Sought::folded).allMatch(text::contains);
     }
 }

@@ -1,5 +1,6 @@
 package screedbook.season;
 
+import java.text.Normalizer;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -13,7 +14,7 @@ import screedbook.entry.Station;
  * @param first a station; {@code last} is the same where no stretch was named
  * @param person initials, or a word of a name
  * @param finding the word of a rule or of a sort, or how it begins
- * @param words each has to stand in the line, whatever its case
+ * @param words each has to stand in the entry, whatever its case and its accents
  */
 public record Sought(
         String ticket,
@@ -77,8 +78,11 @@ public record Sought(
         return new Sought(ticket, truck, this.first, this.last, person, finding, words, first, last);
     }
 
-    public boolean isAnything() {
-        return ticket == null && truck == null && first == null && person == null && finding == null && words.isEmpty();
+    /** A text as texts are compared: whatever its case and its accents. */
+    static String folded(String text) {
+        return Normalizer.normalize(text, Normalizer.Form.NFD)
+                .replaceAll("\\p{M}+", "")
+                .toLowerCase(Locale.ROOT);
     }
 
     /**

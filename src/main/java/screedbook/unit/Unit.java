@@ -144,7 +144,8 @@ public enum Unit {
         int last = suffix.lastIndexOf('_');
         return ofSuffix(suffix)
                 .map(Unit::symbol)
-                .orElseGet(() -> last < 0 ? suffix : symbol(suffix.substring(0, last)) + "/" + suffix.substring(last + 1));
+                .orElseGet(
+                        () -> last < 0 ? suffix : symbol(suffix.substring(0, last)) + "/" + suffix.substring(last + 1));
     }
 
     /** The unit whose keys end with the suffix, if there is one. */

@@ -23,6 +23,26 @@ class FindCommandTest {
     }
 
     @Test
+    void datesAloneFindEveryEntryOfTheirShifts() {
+        Said said = Said.by("find", "demo-logs/harrow-bend", "--from", "2026-05-13", "--to", "2026-05-13");
+
+        assertThat(said.exit()).isZero();
+        assertThat(said.out().lines()).hasSize(6).allMatch(line -> line.contains("  2026-05-13-day  paver/"));
+    }
+
+    @Test
+    void aWordThatNoFindingHasIsAMistake() {
+        Said said = Said.by("find", "demo-logs", "--finding", "heat-at-plnt");
+
+        assertThat(said.exit()).isEqualTo(2);
+        assertThat(said.err())
+                .isEqualTo("screedbook find: --finding heat-at-plnt is the word of no finding; right would be one of"
+                        + " outside, missing, look-again, does-not-add-up, or a rule's, such as heat-at-paver\n");
+        assertThat(Said.by("find", "demo-logs", "--finding", "look again").out())
+                .contains("  look again: ");
+    }
+
+    @Test
     void nothingFoundIsSaidAndNothingAskedIsAMistake() {
         Said none = Said.by("find", "demo-logs", "--text", "zeppelin");
 

@@ -42,7 +42,9 @@ class ResultSchemasTest {
     @MethodSource("jobs")
     void limitsAndTheRecordFitTheirSchemas(Path job) throws IOException {
         for (String result : List.of("limits", "verify")) {
-            assertThat(wrongs(result, result, job, "--format", "json")).as(result).isEmpty();
+            assertThat(wrongs(result, result, job, "--format", "json"))
+                    .as(result)
+                    .isEmpty();
         }
     }
 }

@@ -11,6 +11,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import screedbook.diary.MadeArchive;
 import screedbook.entry.Station;
 import screedbook.shelf.Shelf;
 
@@ -18,9 +20,16 @@ import screedbook.shelf.Shelf;
 class SearchTest {
     private static final Path DEMO = Path.of("demo-logs", "harrow-bend");
 
+    @TempDir
+    Path folder;
+
     private static List<Hit> found(Sought sought) {
+        return found(DEMO, sought, new ArrayList<>());
+    }
+
+    private static List<Hit> found(Path job, Sought sought, List<String> passed) {
         List<Hit> hits = new ArrayList<>();
-        Search.job(Shelf.at(DEMO), sought, shift -> {}, hits::add);
+        Search.job(Shelf.at(job), sought, shift -> {}, hits::add, passed::add);
         return hits;
     }
 
@@ -66,6 +75,54 @@ class SearchTest {
                 .anyMatch(t -> t.startsWith("ticket"))
                 .anyMatch(t -> t.startsWith("tack"));
         assertThat(found(Sought.of("station 900+00"))).isEmpty();
+    }
+
+    /** Stations of 1000 m have three digits behind the plus: 1+200 lies 1200 m along, and 12+00 lies 1200 ft. */
+    @Test
+    void aStationInFeetFindsNothingInAJobOfKilometres() {
+        Path metric = Path.of("demo-logs", "brackwater-quay");
+
+        assertThat(found(metric, Sought.of("station 1+200 to 1+400"), new ArrayList<>()))
+                .extracting(Hit::told)
+                .anyMatch(t -> t.startsWith("ticket"));
+        assertThat(found(metric, Sought.of("station 12+00 to 14+00"), new ArrayList<>()))
+                .isEmpty();
+    }
+
+    @Test
+    void wordsAreFoundWhateverTheirAccentsAndNeverInAHash() throws IOException {
+        Path made = folder.resolve("made");
+        MadeArchive.make(made, 1, 1, 120);
+        Path job = made.resolve("made-01");
+        long there = Files.readAllLines(job.resolve("diary/2016-04-01-day.paver.jsonl")).stream()
+                .filter(l -> l.contains("b\u00e9ton"))
+                .count();
+
+        assertThat(there).isPositive();
+        for (String typed : List.of("b\u00e9ton", "be\u0301ton", "BETON", "repris beton")) {
+            assertThat(found(job, Sought.ANYTHING.withText(typed), new ArrayList<>()))
+                    .as(typed)
+                    .hasSize((int) there);
+        }
+        assertThat(found(job, Sought.ANYTHING.withText("prev"), new ArrayList<>()))
+                .isEmpty();
+    }
+
+    @Test
+    void aLineThatCouldNotBeLookedThroughIsNamed() throws IOException {
+        Path made = folder.resolve("made");
+        MadeArchive.make(made, 1, 1, 60);
+        Path diary = made.resolve("made-01/diary/2016-04-01-day.paver.jsonl");
+        List<String> lines = new ArrayList<>(Files.readAllLines(diary));
+        lines.set(9, "{\"number\":\"48001");
+        diary.toFile().setWritable(true);
+        Files.write(diary, lines);
+
+        for (Sought sought : List.of(Sought.ANYTHING.withTicket("48001"), Sought.ANYTHING.withFinding("outside"))) {
+            List<String> passed = new ArrayList<>();
+            found(made.resolve("made-01"), sought, passed);
+            assertThat(passed).singleElement().asString().startsWith("2016-04-01-day paver line 10: ");
+        }
     }
 
     @Test
