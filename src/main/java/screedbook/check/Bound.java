@@ -6,6 +6,7 @@ import screedbook.calc.Rounding;
 import screedbook.spec.Limit;
 import screedbook.unit.Amount;
 import screedbook.unit.Unit;
+import screedbook.unit.UnitSystem;
 
 /**
  * A limit brought to the value that it judges: one that speaks of a difference stands around its target.
@@ -103,6 +104,42 @@ record Bound(Amount low, Amount high, boolean sure, String clause, Rounding roun
 
     Unit unit() {
         return (low == null ? high : low).unit();
+    }
+
+    /** {@code at least 132.3 °C (270 °F)} for a job of the other system, else as it is printed and without its unit. */
+    String text(UnitSystem system) {
+        Unit own = OwnUnits.of(unit(), system);
+        return own == unit() ? text() : told(own).text() + " " + own.symbol() + " (" + ends() + ")";
+    }
+
+    /** The same ends told in another unit. */
+    private Bound told(Unit own) {
+        return new Bound(OwnUnits.least(low, own), OwnUnits.most(high, own), sure, clause, rounding, working);
+    }
+
+    private String also(Unit own) {
+        return own == unit() ? "" : " (" + told(own).ends() + ")";
+    }
+
+    /** The figures alone with their unit: {@code 270 °F}, {@code 275 to 325 °F}. */
+    private String ends() {
+        String figures = low != null && high != null ? text() : Figures.plain(low == null ? high : low);
+        return figures + " " + unit().symbol();
+    }
+
+    /** With its unit, and beside it in the unit of what is judged. */
+    String full(Unit own) {
+        return full() + also(own);
+    }
+
+    /** With its unit, and beside it in the unit of a job of the other system. */
+    String full(UnitSystem system) {
+        return full(OwnUnits.of(unit(), system));
+    }
+
+    /** What would have been inside, and beside it in the unit of what is judged. */
+    String inside(Unit own) {
+        return inside() + also(own);
     }
 
     /** The same with its unit. */

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import screedbook.job.Job;
 import screedbook.job.Mix;
 import screedbook.spec.Limit;
@@ -13,6 +14,8 @@ import screedbook.spec.Ruling;
 import screedbook.spec.Situation;
 import screedbook.spec.SpecSheet;
 import screedbook.unit.Amount;
+import screedbook.unit.Unit;
+import screedbook.unit.UnitSystem;
 
 /** Everything that limits one value in one case. */
 record Bounds(List<Bound> all, List<String> silent) {
@@ -102,15 +105,25 @@ record Bounds(List<Bound> all, List<String> silent) {
 
     /** {@code at least 35}; {@code at least 35, perhaps 45} where the sheet or the case leaves it open. */
     String text() {
+        return text(Bound::text);
+    }
+
+    /** The same for a job; where the sheet has units of the other system both are told. */
+    String text(UnitSystem system) {
+        return text(b -> b.text(system));
+    }
+
+    private String text(Function<Bound, String> told) {
         if (noLimit()) {
             return "no limit set";
         }
         Optional<Bound> sure = joined(true);
         Optional<Bound> unsure = joined(false);
         if (sure.isEmpty()) {
-            return "perhaps " + unsure.get().text();
+            return "perhaps " + told.apply(unsure.get());
         }
-        return sure.get().text() + unsure.map(b -> ", perhaps " + b.text()).orElse("");
+        return told.apply(sure.get())
+                + unsure.map(b -> ", perhaps " + told.apply(b)).orElse("");
     }
 
     /** The tightest of both ends. */
@@ -147,17 +160,21 @@ record Bounds(List<Bound> all, List<String> silent) {
     }
 
     /** The rows of a difference to a target, as they are printed: {@code ± 25}, {@code -20 to 30}, {@code + 25 at most}. */
-    static Optional<String> tolerance(SpecSheet sheet, Quantity quantity, Situation situation) {
-        return sheet.ruling(quantity, situation).inForce().stream().findFirst().map(Bounds::tolerance);
+    static Optional<String> tolerance(SpecSheet sheet, Quantity quantity, Situation situation, UnitSystem system) {
+        return sheet.ruling(quantity, situation).inForce().stream().findFirst().map(limit -> tolerance(limit, system));
     }
 
-    private static String tolerance(Limit limit) {
-        boolean even = limit.low() != null
-                && limit.high() != null
-                && limit.low().value().negate().compareTo(limit.high().value()) == 0;
+    private static String tolerance(Limit limit, UnitSystem system) {
+        Unit own = OwnUnits.of((limit.low() == null ? limit.high() : limit.low()).unit(), system);
+        Amount low = OwnUnits.least(limit.low(), own);
+        Amount high = OwnUnits.most(limit.high(), own);
+        boolean even = low != null && high != null && low.value().negate().compareTo(high.value()) == 0;
         if (even) {
-            return "± " + Figures.plain(limit.high());
+            return "± " + Figures.plain(high);
         }
-        return limit.low() == null ? "+ " + Figures.plain(limit.high()) + " at most" : limit.text();
+        if (low == null) {
+            return "+ " + Figures.plain(high) + " at most";
+        }
+        return high == null ? limit.text() : Figures.plain(low) + " to " + Figures.plain(high);
     }
 }

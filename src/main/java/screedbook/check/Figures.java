@@ -48,6 +48,12 @@ final class Figures {
                 : amount;
     }
 
+    /** {@code 10 ft}, and to a reader in another unit {@code 10 ft (3.05 m)}. */
+    static String both(Amount printed, Unit own) {
+        return text(printed)
+                + (own == printed.unit() ? "" : " (" + text(told(printed, own, OwnUnits.decimals(own))) + ")");
+    }
+
     /** In another unit, rounded to so many decimals for reading. */
     static Amount told(Amount amount, Unit unit, int decimals) {
         return amount.unit() == unit ? amount : amount.to(unit).shown(decimals);

@@ -121,7 +121,7 @@ public final class Guides {
             if (!offers.isEmpty() && verdict != Verdict.OUTSIDE) {
                 verdict = Verdict.LOOK_AGAIN;
             }
-            return new Guide(bounds.text() + more, bounds.clause(), verdict, bounds.working(), offers);
+            return new Guide(bounds.text(job.system()) + more, bounds.clause(), verdict, bounds.working(), offers);
         }
     }
 
@@ -177,7 +177,8 @@ public final class Guides {
     /** {@code , target 300 ± 25}; nothing where the sheet has no tolerance or the mix no target. */
     private static String target(Keying k, Quantity around, Situation situation, Function<Mix, Amount> of) {
         Optional<Amount> target = k.job().mix(k.ticket().paper().mix()).map(of);
-        Optional<String> tolerance = k.sheet().flatMap(s -> Bounds.tolerance(s, around, situation));
+        Optional<String> tolerance = k.sheet()
+                .flatMap(s -> Bounds.tolerance(s, around, situation, k.job().system()));
         return target.isEmpty() || tolerance.isEmpty()
                 ? ""
                 : ", target " + Figures.plain(target.get()) + " " + tolerance.get();
@@ -212,7 +213,8 @@ public final class Guides {
             Verdict verdict = offers.isEmpty() ? bounds.of(w.gross()) : Verdict.LOOK_AGAIN;
             return new Guide(bounds.text() + " legal", bounds.clause(), verdict, bounds.working(), offers);
         }
-        boolean odd = !offers.isEmpty() || w.gross() != null && Slips.unusual(Quantity.GROSS, w.gross());
+        boolean odd = !offers.isEmpty()
+                || w.gross() != null && Slips.hasLegalGross(w.gross()) && Slips.unusual(Quantity.GROSS, w.gross());
         return new Guide("", "", odd ? Verdict.LOOK_AGAIN : Verdict.NONE, "", offers);
     }
 

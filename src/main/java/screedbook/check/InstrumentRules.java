@@ -66,7 +66,7 @@ final class InstrumentRules {
                         "off by at most " + Figures.text(most),
                         PlanRules.source(checks.get()),
                         Figures.plain(Figures.moved(known, negative(most))) + " to "
-                                + Figures.plain(Figures.moved(known, most))));
+                                + Figures.text(Figures.moved(known, most))));
             }
         }
         return marks;

@@ -139,7 +139,7 @@ final class JointRules {
                 marks.addAll(Marks.judged(
                         offset(job.get(), sheet.get(), j.entry(), at.get()),
                         List.of(j.ref()),
-                        name(j.entry()) + ": off the one below",
+                        name(j.entry()) + ": offset from the one below",
                         Figures.size(j.entry().below()),
                         ""));
             }

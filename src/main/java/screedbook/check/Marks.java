@@ -102,9 +102,9 @@ final class Marks {
                     bound.sure() ? null : Sort.LOOK_AGAIN,
                     of,
                     where.get() + " " + told.apply(bound, value) + more.get(),
-                    bound.full(),
+                    bound.full(value.unit()),
                     bound.clause(),
-                    bound.inside(),
+                    bound.inside(value.unit()),
                     working,
                     bound.beyond(value)));
         }

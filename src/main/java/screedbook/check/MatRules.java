@@ -159,7 +159,7 @@ final class MatRules {
                 marks.addAll(Marks.judged(
                         at.get().bounds(Quantity.MAT_BELOW_TARGET),
                         List.of(p.ref()),
-                        where(p.entry()) + "coldest " + Figures.plain(p.entry().coldest()) + " below the target by",
+                        where(p.entry()) + "coldest " + Figures.plain(p.entry().coldest()) + ", below the target by",
                         below.get(),
                         ""));
             }
@@ -185,7 +185,7 @@ final class MatRules {
                                     + Figures.text(p.entry().coldest()),
                             "hottest is at least coldest",
                             "entry",
-                            "hottest at least " + Figures.plain(p.entry().coldest()))));
+                            "hottest at least " + Figures.text(p.entry().coldest()))));
         }
         return marks;
     }
@@ -215,7 +215,8 @@ final class MatRules {
                 marks.add(new Mark(
                         p.ref(),
                         apart(p.entry()) + " " + Figures.text(apart.get()) + ", action: not noted",
-                        "what was done is noted above " + Figures.plain(severe.high()),
+                        "what was done is noted above "
+                                + Figures.both(severe.high(), apart.get().unit()),
                         severe.clause(),
                         "what was done about it"));
             }

@@ -35,7 +35,7 @@ import screedbook.unit.Unit;
  * twelve hours ahead.
  *
  * @param what {@code surface} or {@code air}
- * @param limit that holds at that time
+ * @param limit that holds at that time, in the job's degrees
  * @param at to the minute
  */
 public record Nearing(String what, Amount limit, OffsetDateTime at, Working working) {
@@ -166,20 +166,22 @@ public record Nearing(String what, Amount limit, OffsetDateTime at, Working work
             List<String> put = new ArrayList<>();
             readings.forEach(r ->
                     put.add(r.of() + " " + Moment.clock(r.at()) + " " + r.seen().text()));
-            String unit = bound.low().unit().symbol();
+            Unit own = readings.get(0).seen().unit();
+            String unit = own.symbol();
             put.add("the line falls by "
                     + line.slope().orElseThrow().negate().setScale(1, RoundingMode.HALF_UP) + " " + unit
                     + " an hour and is at "
                     + line.at(BigDecimal.ZERO).orElseThrow().setScale(1, RoundingMode.HALF_UP) + " " + unit + " at "
                     + Moment.clock(now));
-            put.add("limit at that time " + bound.text() + ", " + bound.clause());
+            put.add("limit at that time " + (own == bound.unit() ? bound.text() : bound.full(own)) + ", "
+                    + bound.clause());
             Working working = new Working(
                     "straight line through the last readings, at least three and at most six of six hours, by least"
                             + " squares, to where it meets the limit",
                     List.copyOf(put),
                     readings.stream().map(Reading::of).toList(),
                     "common practice, no source; an estimate: clouds, sun and shade are not in it");
-            return new Nearing(what, bound.low(), at, working);
+            return new Nearing(what, OwnUnits.least(bound.low(), own), at, working);
         }
 
         private static BigDecimal hours(OffsetDateTime from, OffsetDateTime to) {

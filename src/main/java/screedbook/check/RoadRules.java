@@ -142,7 +142,8 @@ final class RoadRules {
                                 on.by(),
                                 lane.name() + ": " + run(on, road) + " (" + length.text() + ") paved twice, by "
                                         + named(on.by(), loads),
-                                "loads of a pull lie one behind the other, " + bound.full() + " paved twice",
+                                "loads of a pull lie one behind the other, " + bound.full(length.unit())
+                                        + " paved twice",
                                 bound.clause(),
                                 "the end of one load where the next begins, or another pull or lift",
                                 bound.working()));
@@ -180,9 +181,9 @@ final class RoadRules {
             marks.add(new Mark(
                     null,
                     on.by(),
-                    lane.name() + ": " + run(on, road) + " (" + length.text() + ") is paved since "
+                    lane.name() + ": " + run(on, road) + " (" + length.text() + ") was paved in "
                             + String.join(" and ", shifts),
-                    "a pull is laid once in a lift, " + bound.full() + " paved twice",
+                    "a pull is laid once in a lift, " + bound.full(length.unit()) + " paved twice",
                     bound.clause(),
                     "a stretch that is not paved yet" + others(job, lane),
                     bound.working()));
@@ -239,7 +240,7 @@ final class RoadRules {
                     run.stretches().get(0).by(),
                     lane.name() + " begins at " + run.begin() + ", " + last.shift() + " ended at " + last.end() + ": "
                             + length.text() + " between them not paved",
-                    "a pull goes on where it ended, " + bound.full() + " between",
+                    "a pull goes on where it ended, " + bound.full(length.unit()) + " between",
                     bound.clause(),
                     "a first load from " + last.end(),
                     bound.working()));

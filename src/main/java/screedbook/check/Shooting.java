@@ -71,7 +71,7 @@ final class Shooting {
         String aimed = bounds.noLimit() && target.isPresent()
                 ? ", target " + target.get().rate().text()
                 : "";
-        String limit = bounds.text() + (bounds.noLimit() ? "" : " " + basis.word()) + aimed;
+        String limit = bounds.text(job.system()) + (bounds.noLimit() ? "" : " " + basis.word()) + aimed;
         Verdict verdict = rate.known() ? bounds.of(rate.amount()) : Verdict.NONE;
         if (rises(job, tack) || verdict != Verdict.OUTSIDE && odd(shot)) {
             verdict = Verdict.LOOK_AGAIN;

@@ -89,18 +89,18 @@ final class SiteGuides {
         return said("limit sheet not found", "", Verdict.NONE, "");
     }
 
-    private static Guide limited(Bounds bounds, Amount value) {
-        return said(bounds.text(), bounds.clause(), bounds.of(value), bounds.working());
+    private static Guide limited(Job job, Bounds bounds, Amount value) {
+        return said(bounds.text(job.system()), bounds.clause(), bounds.of(value), bounds.working());
     }
 
     /** What is usual is asked about, never judged by. */
-    private static Guide usual(Quantity quantity, Amount value) {
-        return asked(Marks.usual(quantity), "usually ", value);
+    private static Guide usual(Job job, Quantity quantity, Amount value) {
+        return asked(job, Marks.usual(quantity), "usually ", value);
     }
 
-    private static Guide asked(Bounds bounds, String head, Amount value) {
+    private static Guide asked(Job job, Bounds bounds, String head, Amount value) {
         Verdict verdict = bounds.of(value) == Verdict.OUTSIDE ? Verdict.LOOK_AGAIN : Verdict.NONE;
-        return said(head + bounds.text(), bounds.clause(), verdict, bounds.working());
+        return said(head + bounds.text(job.system()), bounds.clause(), verdict, bounds.working());
     }
 
     private static Guide mat(Keying k) {
@@ -113,7 +113,7 @@ final class SiteGuides {
             return ends(at.get(), mat.mat());
         }
         return mat.taken() == Mat.Taken.BEHIND_SCREED
-                ? limited(at.get().bounds(Quantity.MAT_BEHIND_SCREED), mat.mat())
+                ? limited(k.job(), at.get().bounds(Quantity.MAT_BEHIND_SCREED), mat.mat())
                 : Guide.NOTHING;
     }
 
@@ -121,11 +121,11 @@ final class SiteGuides {
     private static Guide ends(Case at, Amount value) {
         Bounds own = at.bounds(Quantity.MAT_ROLLING_ENDS);
         if (!own.noLimit()) {
-            return limited(own, value);
+            return limited(at.job(), own, value);
         }
         return at.job().planning().rollUntil() == null
-                ? usual(Quantity.MAT_ROLLING_ENDS, value)
-                : asked(RolledUntil.of(at.job()).bounds(), "", value);
+                ? usual(at.job(), Quantity.MAT_ROLLING_ENDS, value)
+                : asked(at.job(), RolledUntil.of(at.job()).bounds(), "", value);
     }
 
     /** Of the sheet where it has one, else what is usual and only asked about. */
@@ -140,7 +140,9 @@ final class SiteGuides {
         Optional<Amount> apart = p.apart();
         if (!own.noLimit()) {
             return said(
-                    apart.map(d -> Figures.plain(d) + " apart, " + own.text()).orElseGet(() -> downTo(own, p)),
+                    apart.map(d -> Figures.plain(d) + " apart, "
+                                    + own.text(k.job().system()))
+                            .orElseGet(() -> downTo(k.job(), own, p)),
                     own.clause(),
                     own.of(apart.orElse(null)),
                     own.working());
@@ -149,25 +151,30 @@ final class SiteGuides {
         Optional<MatRules.Word> word = apart.map(MatRules.Word::of).filter(w -> w != MatRules.Word.NONE);
         String limit = apart.map(d -> Figures.plain(d) + " apart, ").orElse("");
         return said(
-                word.map(w -> w.text() + ", " + limit + usual.text())
-                        .orElseGet(() -> "usually " + (apart.isEmpty() ? downTo(usual, p) : usual.text())),
+                word.map(w -> w.text() + ", " + limit + usual.text(k.job().system()))
+                        .orElseGet(() -> "usually "
+                                + (apart.isEmpty()
+                                        ? downTo(k.job(), usual, p)
+                                        : usual.text(k.job().system()))),
                 usual.clause(),
                 word.isPresent() ? Verdict.LOOK_AGAIN : Verdict.NONE,
                 usual.working());
     }
 
     /** Counted down from the hottest, so that the limit stands there as a temperature. */
-    private static String downTo(Bounds bounds, Profile p) {
+    private static String downTo(Job job, Bounds bounds, Profile p) {
         Optional<Amount> most =
                 bounds.all().stream().map(Bound::high).filter(Objects::nonNull).min(Amount::compareTo);
         if (most.isEmpty()) {
-            return bounds.text();
+            return bounds.text(job.system());
         }
+        Unit scale = p.hottest() == null
+                ? OwnUnits.of(most.get().unit(), job.system())
+                : p.hottest().unit().difference();
+        Amount by = OwnUnits.most(most.get(), scale);
         if (p.hottest() == null) {
-            return "within " + Figures.plain(most.get()) + " of the hottest";
+            return "within " + Figures.plain(by) + " of the hottest";
         }
-        Unit scale = p.hottest().unit().difference();
-        Amount by = Figures.told(most.get(), scale, 1);
         return "at least " + Figures.plain(Figures.moved(p.hottest(), negative(by)));
     }
 
@@ -200,14 +207,16 @@ final class SiteGuides {
         }
         Bounds vibrated = at.get().bounds(Quantity.MAT_VIBRATED);
         if (RollingRules.vibrates(r) && !vibrated.noLimit()) {
-            return limited(vibrated, r.matEnds());
+            return limited(k.job(), vibrated, r.matEnds());
         }
         return r.task() == Rolling.Task.FINISH ? Guide.NOTHING : ends(at.get(), r.matEnds());
     }
 
     private static Guide speed(Keying k) {
         Rolling r = (Rolling) k.entry();
-        return RollingRules.speed(r.drums()).map(q -> usual(q, r.speed())).orElse(Guide.NOTHING);
+        return RollingRules.speed(r.drums())
+                .map(q -> usual(k.job(), q, r.speed()))
+                .orElse(Guide.NOTHING);
     }
 
     private static Guide tacked(Keying k) {
@@ -225,6 +234,7 @@ final class SiteGuides {
         Joint j = (Joint) k.entry();
         return on(k, j.pull(), j.lift())
                 .map(c -> limited(
+                        k.job(),
                         JointRules.offset(k.job(), k.sheet().orElseThrow(), j, c),
                         j.below() == null ? null : Figures.size(j.below())))
                 .orElseGet(SiteGuides::lost);
@@ -246,7 +256,7 @@ final class SiteGuides {
         return on(k, j.pull(), j.lift())
                 .map(c -> c.bounds(quantity))
                 .filter(b -> !b.noLimit())
-                .map(b -> limited(b, value))
+                .map(b -> limited(k.job(), b, value))
                 .orElse(Guide.NOTHING);
     }
 
@@ -256,11 +266,17 @@ final class SiteGuides {
                 .map(c -> c.bounds(Quantity.STRAIGHTEDGE_LENGTH))
                 .filter(b -> !b.noLimit())
                 .map(b -> said(
-                        Figures.text(b.all().get(0).low()),
+                        length(k.job(), b),
                         b.clause(),
                         b.of(s.edgeLength()) == Verdict.OUTSIDE ? Verdict.LOOK_AGAIN : Verdict.NONE,
                         b.working()))
                 .orElse(Guide.NOTHING);
+    }
+
+    /** {@code 10 ft}, in a metric job {@code 10 ft (3.05 m)}. */
+    private static String length(Job job, Bounds bounds) {
+        Amount printed = bounds.all().get(0).low();
+        return Figures.both(printed, OwnUnits.of(printed.unit(), job.system()));
     }
 
     private static Guide gap(Keying k) {
@@ -272,12 +288,12 @@ final class SiteGuides {
         Bounds length = at.get().bounds(Quantity.STRAIGHTEDGE_LENGTH);
         if (!JointRules.asLong(length, s)) {
             return said(
-                    "limit for an edge of " + Figures.text(length.all().get(0).low()),
+                    "limit for an edge of " + length(k.job(), length),
                     length.clause(),
                     Verdict.LOOK_AGAIN,
                     length.working());
         }
-        return limited(JointRules.gaps(at.get(), s), s.gap());
+        return limited(k.job(), JointRules.gaps(at.get(), s), s.gap());
     }
 
     private static Guide stop(Keying k) {

@@ -23,6 +23,11 @@ final class Slips {
         return Marks.usual(quantity).of(amount) == Verdict.OUTSIDE;
     }
 
+    /** The one general figure for a loaded truck is a law of the United States and is asked about only in their units. */
+    static boolean hasLegalGross(Amount gross) {
+        return gross.unit() == Unit.POUND;
+    }
+
     static boolean usual(Quantity quantity, Amount amount) {
         return Marks.usual(quantity).of(amount) == Verdict.INSIDE;
     }

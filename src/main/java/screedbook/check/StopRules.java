@@ -134,7 +134,11 @@ final class StopRules {
             if (s.entry().action() == null || s.entry().action().isBlank()) {
                 marks.add(new Mark(
                         s.ref(),
-                        "what was done: not noted",
+                        "safety"
+                                + (s.entry().about() == null
+                                        ? ""
+                                        : ", " + s.entry().about().word())
+                                + ": what was done: not noted",
                         "an observation about safety says what was done",
                         "common practice",
                         "what was done, or that nothing was"));

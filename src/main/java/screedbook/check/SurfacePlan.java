@@ -12,6 +12,7 @@ import screedbook.spec.Demand;
 import screedbook.spec.Quantity;
 import screedbook.spec.Situation;
 import screedbook.spec.SpecSheet;
+import screedbook.unit.UnitSystem;
 
 /** Rules about the surface that a plan will find, and about its dates. */
 final class SurfacePlan {
@@ -109,7 +110,8 @@ final class SurfacePlan {
             Bounds day = Bounds.of(sheet, Quantity.SURFACE, at(job, lift, "day"));
             Bounds night = Bounds.of(sheet, Quantity.SURFACE, at(job, lift, "night"));
             if (!day.text().equals(night.text())) {
-                differ.add(LiftPlan.name(lift) + ": by day " + day.text() + ", by night " + night.text());
+                UnitSystem system = job.system();
+                differ.add(LiftPlan.name(lift) + ": by day " + day.text(system) + ", by night " + night.text(system));
             }
         }
         return told || differ.isEmpty()

@@ -161,7 +161,7 @@ final class WeatherRules {
                 Look.name(first) + " placed " + Look.clock(first.order()) + more(loads) + ", " + since,
                 what + " at most " + every.text() + " old when a load is placed",
                 source,
-                "a " + what + " between "
+                (what.equals("weather") ? "the " : "a ") + what + " between "
                         + Look.clock(first.order().minusMinutes(every.value().longValue())) + " and "
                         + Look.clock(first.order()));
     }

@@ -136,7 +136,7 @@ final class WeightRules {
                     null,
                     List.of(t.ref()),
                     seen + ": " + Figures.text(apart) + " apart",
-                    bound.full() + " apart",
+                    bound.full(apart.unit()) + " apart",
                     bound.clause(),
                     "a net of " + net.text(),
                     bound.working()));
@@ -236,7 +236,7 @@ final class WeightRules {
                     List.of(t.ref()),
                     "truck " + t.entry().paper().truck() + (implied ? ": the weights come to a tare of " : ": tare ")
                             + Figures.text(seen) + ", usually " + Figures.text(usual),
-                    bound.full() + " from the usual tare",
+                    bound.full(usual.unit()) + " from the usual tare",
                     bound.clause(),
                     Figures.plain(usual.minus(most)) + " to " + Figures.text(usual.plus(most)),
                     bound.working()));
@@ -280,7 +280,7 @@ final class WeightRules {
             if (known && gross.compareTo(truck.get().legalGross()) > 0) {
                 Bounds legal = new Bounds(Weighing.legalGross(truck).stream().toList(), List.of());
                 marks.addAll(Marks.judged(legal, List.of(t.ref()), "gross", gross, ""));
-            } else if (!known) {
+            } else if (!known && gross != null && Slips.hasLegalGross(gross)) {
                 marks.addAll(Marks.odd(Quantity.GROSS, List.of(t.ref()), "gross", gross));
             }
         }

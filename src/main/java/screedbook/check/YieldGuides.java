@@ -68,7 +68,7 @@ final class YieldGuides {
         }
         Bounds bounds = YieldBounds.depth(job, sheet, situation(job, probe.pull(), probe.lift(), at), planned);
         return new Guide(
-                plan + ", " + bounds.text(),
+                plan + ", " + bounds.text(job.system()),
                 bounds.clause(),
                 bounds.of(probe.thickness()),
                 bounds.working(),

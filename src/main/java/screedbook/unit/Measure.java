@@ -1,5 +1,8 @@
 package screedbook.unit;
 
+import java.util.Arrays;
+import java.util.Optional;
+
 /** What a blank measures, with its unit in either system and the decimals it is usually written with. */
 public enum Measure {
     /** A load's net weight as tickets print it. */
@@ -42,6 +45,11 @@ public enum Measure {
     /** Whether a key of a line that carries this measure may end in the unit's suffix. */
     public boolean takes(Unit unit) {
         return unit == us || unit == metric;
+    }
+
+    /** What a unit is a unit of; the first of several. */
+    public static Optional<Measure> of(Unit unit) {
+        return Arrays.stream(values()).filter(m -> m.takes(unit)).findFirst();
     }
 
     /** Digits after the point that are usual for this measure in US units. */

@@ -72,14 +72,14 @@ final class RoadCases {
                 "paved-before",
                 "62, 63",
                 Sort.LOOK_AGAIN,
-                "B lift 2: 19+94 to 20+00 (6 ft) is paved since 2026-06-02-day",
+                "B lift 2: 19+94 to 20+00 (6 ft) was paved in 2026-06-02-day",
                 night().after(yesterday()).load("21:00", "1001", "from_sta=19+94 to_sta=21+00"),
                 night().after(yesterday()).load("21:00", "1001", "from_sta=19+95 to_sta=21+00"));
         RuleCases.shifts(
                 "paved-before",
                 "63",
                 Sort.LOOK_AGAIN,
-                "B lift 2: 13+00 to 15+00 (200 ft) is paved since 2026-06-02-day",
+                "B lift 2: 13+00 to 15+00 (200 ft) was paved in 2026-06-02-day",
                 night().after(yesterday()).load("21:00", "1001", "from_sta=13+00 to_sta=15+00"),
                 night().after(yesterday()).load("21:00", "1001", "pull=A from_sta=13+00 to_sta=15+00"));
         RuleCases.shifts(

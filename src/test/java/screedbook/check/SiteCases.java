@@ -71,7 +71,7 @@ final class SiteCases {
         one(
                 "profile-below-target",
                 Sort.OUTSIDE,
-                "coldest 249 below the target by 51",
+                "coldest 249, below the target by 51",
                 INVENTED,
                 run + "hottest_degF=298 coldest_degF=249",
                 run + "hottest_degF=298 coldest_degF=250");
@@ -209,7 +209,7 @@ final class SiteCases {
         one(
                 "joint-offset",
                 Sort.OUTSIDE,
-                "joint 12+00 to 18+00: off the one below 7",
+                "joint 12+00 to 18+00: offset from the one below 7",
                 WSDOT,
                 joint + "below_in=7",
                 joint + "below_in=6");

@@ -87,14 +87,14 @@ class PavedBeforeTest {
     @DisplayName("row 62: an overlap with the shift before has its length")
     void anOverlapWithTheShiftBeforeHasItsLength() throws IOException {
         assertThat(found("A", "29+50", "41+00"))
-                .containsExactly("paved-before: A lift 2: 29+50 to 30+00 (50 ft) is paved since 2026-06-03-day");
+                .containsExactly("paved-before: A lift 2: 29+50 to 30+00 (50 ft) was paved in 2026-06-03-day");
     }
 
     @Test
     @DisplayName("row 63: a lane keyed for another is seen where it was paved already")
     void aLaneKeyedForAnotherIsSeenWhereItWasPavedAlready() throws IOException {
         assertThat(found("A", "15+00", "26+00"))
-                .containsExactly("paved-before: A lift 2: 15+00 to 26+00 (1100 ft) is paved since 2026-06-02-day and"
+                .containsExactly("paved-before: A lift 2: 15+00 to 26+00 (1100 ft) was paved in 2026-06-02-day and"
                         + " 2026-06-03-day");
     }
 
