@@ -46,35 +46,35 @@ final class SheetTable {
                 "findings",
                 "what the limit sheet says of the plan, with its working",
                 KeyTable.c("f"),
-                (m, k) -> SheetKeys.findings(m)));
+                (m, k) -> PlanKeys.findings(m)));
         to.add(KeyTable.row(
                 p,
                 "d",
                 "changes",
                 "what changed between two revisions",
                 KeyTable.c("d"),
-                (m, k) -> SheetKeys.changes(m)));
+                (m, k) -> ChangeKeys.changes(m)));
         to.add(KeyTable.row(
                 p,
                 "p",
                 "print",
                 "save the pre-paving sheet of what is written under plan/",
                 KeyTable.c("p"),
-                (m, k) -> SheetKeys.print(m)));
+                (m, k) -> PlanKeys.print(m)));
         to.add(KeyTable.row(
                 p,
                 "y",
                 "numbers",
                 "tons, tack, trucks and the last load, each with its working",
                 KeyTable.c("y"),
-                (m, k) -> SheetKeys.numbers(m)));
+                (m, k) -> PlanKeys.numbers(m)));
         to.add(KeyTable.row(
                 p,
                 "c",
                 "drawn",
                 "the road cut across, and the windows of target temperatures",
                 KeyTable.c("c"),
-                (m, k) -> SheetKeys.drawn(m)));
+                (m, k) -> PlanKeys.drawn(m)));
         to.add(KeyTable.row(
                 p,
                 "r",
@@ -101,7 +101,7 @@ final class SheetTable {
                 "working",
                 "how the finding came about",
                 KeyTable.code(Key.Code.ENTER),
-                (m, k) -> SheetKeys.working(m)));
+                (m, k) -> PlanKeys.working(m)));
         to.add(KeyTable.walk(p));
         to.add(KeyTable.help(p));
         to.add(KeyTable.esc(p));
@@ -122,7 +122,7 @@ final class SheetTable {
                 "working",
                 "how the figure came about",
                 KeyTable.code(Key.Code.ENTER),
-                (m, k) -> SheetKeys.figure(m)));
+                (m, k) -> PlanKeys.figure(m)));
         to.add(KeyTable.walk(p));
         to.add(KeyTable.help(p));
         to.add(KeyTable.esc(p));
@@ -152,7 +152,7 @@ final class SheetTable {
                 p, "x", "take out", "take out the one walked to", KeyTable.c("x"), (m, k) -> SheetKeys.takeOut(m)));
         to.add(KeyTable.walk(p));
         to.add(KeyTable.help(p));
-        to.add(KeyTable.row(p, "Esc", "back", "back", KeyTable.code(Key.Code.ESCAPE), (m, k) -> SheetKeys.back(m)));
+        to.add(KeyTable.row(p, "Esc", "back", "back", KeyTable.code(Key.Code.ESCAPE), (m, k) -> ItemKeys.back(m)));
     }
 
     private static void item(List<KeyTable.Row> to) {
@@ -163,7 +163,7 @@ final class SheetTable {
                 "on",
                 "on to the next blank; a list inside is opened; from the last blank: keep it",
                 KeyTable.code(Key.Code.ENTER),
-                (m, k) -> SheetKeys.enter(m)));
+                (m, k) -> ItemKeys.enter(m)));
         typing(p, to);
         to.add(KeyTable.row(
                 p,
@@ -171,16 +171,16 @@ final class SheetTable {
                 "keep",
                 "keep it in the sheet as it stands",
                 KeyTable.ctrl("s"),
-                (m, k) -> SheetKeys.keep(m)));
+                (m, k) -> ItemKeys.keep(m)));
         to.add(KeyTable.row(
                 p,
                 "Esc",
                 "leave",
                 "leave it half typed and go back",
                 KeyTable.code(Key.Code.ESCAPE),
-                (m, k) -> SheetKeys.back(m)));
+                (m, k) -> ItemKeys.back(m)));
         to.add(KeyTable.row(
-                p, "Ctrl-D", "drop", "give up what was typed", KeyTable.ctrl("d"), (m, k) -> SheetKeys.drop(m)));
+                p, "Ctrl-D", "drop", "give up what was typed", KeyTable.ctrl("d"), (m, k) -> ItemKeys.drop(m)));
         to.add(KeyTable.helpWhileTyping(p));
     }
 
@@ -192,9 +192,9 @@ final class SheetTable {
                 "on",
                 "on to the next blank; from the last one: write the sheet",
                 KeyTable.code(Key.Code.ENTER),
-                (m, k) -> SheetKeys.enter(m)));
+                (m, k) -> ItemKeys.enter(m)));
         typing(p, to);
-        to.add(KeyTable.row(p, "Ctrl-S", "write", "write the sheet", KeyTable.ctrl("s"), (m, k) -> SheetKeys.keep(m)));
+        to.add(KeyTable.row(p, "Ctrl-S", "write", "write the sheet", KeyTable.ctrl("s"), (m, k) -> ItemKeys.keep(m)));
         to.add(KeyTable.helpWhileTyping(p));
         to.add(KeyTable.esc(p));
     }
@@ -206,28 +206,28 @@ final class SheetTable {
                 "next",
                 "next blank; Shift-Tab and arrows likewise",
                 KeyTable.codes(Key.Code.TAB, Key.Code.DOWN),
-                (m, k) -> SheetKeys.move(m, 1)));
+                (m, k) -> ItemKeys.move(m, 1)));
         to.add(KeyTable.row(
                 p,
                 "Shift-Tab",
                 "",
                 "blank before",
                 KeyTable.codes(Key.Code.BACK_TAB, Key.Code.UP),
-                (m, k) -> SheetKeys.move(m, -1)));
+                (m, k) -> ItemKeys.move(m, -1)));
         to.add(KeyTable.row(
                 p,
                 "Left Right",
                 "",
                 "move in the blank; Home and End to its ends",
                 KeyTable.codes(Key.Code.LEFT, Key.Code.RIGHT, Key.Code.HOME, Key.Code.END),
-                SheetKeys::caret));
+                ItemKeys::caret));
         to.add(KeyTable.row(
                 p,
                 "Backspace",
                 "",
                 "take away a character; Delete the one ahead",
                 KeyTable.codes(Key.Code.BACKSPACE, Key.Code.DELETE),
-                SheetKeys::erase));
+                ItemKeys::erase));
     }
 
     private static void changes(List<KeyTable.Row> to) {
@@ -238,28 +238,28 @@ final class SheetTable {
                 "older",
                 "an older revision as the later one",
                 KeyTable.codes(Key.Code.LEFT),
-                (m, k) -> SheetKeys.other(m, -1, 0)));
+                (m, k) -> ChangeKeys.other(m, -1, 0)));
         to.add(KeyTable.row(
                 p,
                 "Right",
                 "newer",
                 "a newer revision as the later one",
                 KeyTable.codes(Key.Code.RIGHT),
-                (m, k) -> SheetKeys.other(m, 1, 0)));
+                (m, k) -> ChangeKeys.other(m, 1, 0)));
         to.add(KeyTable.row(
                 p,
                 "-",
                 "from older",
                 "hold it against an older revision",
                 KeyTable.c("-"),
-                (m, k) -> SheetKeys.other(m, 0, -1)));
+                (m, k) -> ChangeKeys.other(m, 0, -1)));
         to.add(KeyTable.row(
                 p,
                 "+",
                 "from newer",
                 "hold it against a newer revision",
                 KeyTable.c("+"),
-                (m, k) -> SheetKeys.other(m, 0, 1)));
+                (m, k) -> ChangeKeys.other(m, 0, 1)));
         to.add(scroll(p));
         to.add(KeyTable.help(p));
         to.add(KeyTable.esc(p));

@@ -134,7 +134,7 @@ final class SheetView {
         List<Revision> revisions = sheet.read().revisions();
         return revisions.isEmpty()
                 ? "no revision is accepted yet"
-                : SheetKeys.told(revisions.get(revisions.size() - 1));
+                : ChangeKeys.told(revisions.get(revisions.size() - 1));
     }
 
     private static String part(Sheet sheet, List<Object> path, String label, String summary) {

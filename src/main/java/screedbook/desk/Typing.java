@@ -11,7 +11,7 @@ final class Typing {
         }
         boolean form = model.top() instanceof Screen.Item || model.top() instanceof Screen.Reason;
         if (form && text) {
-            return SheetKeys.typed(model, oneLine(key.text()));
+            return ItemKeys.typed(model, oneLine(key.text()));
         }
         if (model.top() instanceof Screen.Search search) {
             return Step.of(model.top(

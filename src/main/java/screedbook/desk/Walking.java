@@ -50,7 +50,7 @@ final class Walking {
             return new Screen.PlanFound(p.walk().by(by, model.sheet().findings().size()));
         }
         if (top instanceof Screen.PlanSums s) {
-            int figures = SheetKeys.figures(s).size();
+            int figures = PlanKeys.figures(s).size();
             return new Screen.PlanSums(s.sections(), s.walk().by(by, figures));
         }
         if (top instanceof Screen.Items i) {

@@ -29,7 +29,7 @@ class SheetTest {
     /** Types into a blank of the form on top, taking away what stood there. */
     static DeskRig fill(DeskRig rig, String blank, String text) {
         for (int i = 0; i < 40; i++) {
-            Form form = SheetKeys.form(rig.model().top());
+            Form form = ItemKeys.form(rig.model().top());
             if (form.active().name().equals(blank)) {
                 return rig.keys(text);
             }
@@ -108,7 +108,7 @@ class SheetTest {
         DeskRig rig = fill(part(sheet(), "mixes").keys("<enter>"), "target_plant_degF", "3oo")
                 .keys("<enter>");
         assertThat(rig.screen()).contains("\"3oo\" is no number");
-        assertThat(SheetKeys.form(rig.model().top()).active().name()).isEqualTo("target_plant_degF");
+        assertThat(ItemKeys.form(rig.model().top()).active().name()).isEqualTo("target_plant_degF");
         assertThat(rig.keys("<C-s>").model().top()).isInstanceOf(Screen.Item.class);
     }
 
@@ -314,9 +314,9 @@ class SheetTest {
         if (Sheet.list(part)) {
             rig.keys("n");
         }
-        Form form = SheetKeys.form(rig.model().top());
+        Form form = ItemKeys.form(rig.model().top());
         for (int i = 0; i < form.inputs().size(); i++) {
-            String label = SheetKeys.form(rig.model().top()).active().field().label();
+            String label = ItemKeys.form(rig.model().top()).active().field().label();
             assertThat(rig.screen()).contains(label);
             assertThat(rig.canvas(80, 24).cursorY()).as(label).isPositive();
             rig.keys("<tab>");
