@@ -1,8 +1,6 @@
 package screedbook.command;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -11,7 +9,6 @@ import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -19,6 +16,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import screedbook.diary.FileRead;
 import screedbook.diary.JobFolder;
+import screedbook.diary.Jobs;
 import screedbook.diary.Verdict;
 import screedbook.diary.Verify;
 import screedbook.report.RecordJson;
@@ -30,9 +28,6 @@ import screedbook.report.RecordPaper;
         name = "verify",
         description = "tell whether the record of a job, or of every job in a folder, is as it was written")
 final class VerifyCommand implements Callable<Integer> {
-    /** An archive has jobs by year, office or contract; deeper than that nobody looks for one. */
-    private static final int DEEPEST = 4;
-
     private static final Map<String, Function<List<RecordPaper>, String>> FORMS = new LinkedHashMap<>();
 
     static {
@@ -58,7 +53,7 @@ final class VerifyCommand implements Callable<Integer> {
         job.there();
         boolean one = JobWord.isJob(job.folder());
         List<RecordPaper> papers = new ArrayList<>();
-        for (Path each : one ? List.of(job.folder()) : jobs(job.folder(), DEEPEST)) {
+        for (Path each : Jobs.in(job.folder())) {
             RecordPaper paper = paper(each, Verify.of(JobFolder.at(each)));
             if (one && paper.files().isEmpty() && paper.sound()) {
                 throw Stopped.disk(each + " holds no record yet");
@@ -71,27 +66,6 @@ final class VerifyCommand implements Callable<Integer> {
         }
         Pages.print(spec, form.apply(papers));
         return papers.stream().allMatch(RecordPaper::sound) ? Exit.FINE : Exit.WRONG;
-    }
-
-    /** The jobs in a folder and in those below it; a job has none inside, and no link is followed. */
-    private static List<Path> jobs(Path folder, int deep) throws IOException {
-        List<Path> jobs = new ArrayList<>();
-        for (Path each : inside(folder)) {
-            if (JobWord.isJob(each)) {
-                jobs.add(each);
-            } else if (deep > 1) {
-                jobs.addAll(jobs(each, deep - 1));
-            }
-        }
-        return jobs;
-    }
-
-    private static List<Path> inside(Path folder) throws IOException {
-        try (Stream<Path> inside = Files.list(folder)) {
-            return inside.filter(each -> Files.isDirectory(each, LinkOption.NOFOLLOW_LINKS))
-                    .sorted()
-                    .toList();
-        }
     }
 
     private static RecordPaper paper(Path folder, Verdict verdict) {

@@ -10,9 +10,11 @@ import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import screedbook.entry.Damage;
 import screedbook.entry.ShiftId;
 import screedbook.job.Agreed;
@@ -22,6 +24,8 @@ import screedbook.job.Agreed;
  * its place and put there whole; nothing that is there is ever written over, and what is copied stays where it is.
  */
 public final class Archive {
+    private static final String UNFINISHED = ".job=";
+
     private final JobFolder job;
     private final String name;
     private final Path to;
@@ -60,6 +64,11 @@ public final class Archive {
         return new Archive(job, to, keep).copied(compact);
     }
 
+    /** Whether a folder is a copy that was not made to its end. */
+    static boolean isUnfinished(Path folder) {
+        return String.valueOf(folder.getFileName()).startsWith(UNFINISHED);
+    }
+
     private static String name(JobFolder job) {
         String folder = String.valueOf(job.path().toAbsolutePath().normalize().getFileName());
         List<Agreed> agreed = job.revisions();
@@ -71,11 +80,15 @@ public final class Archive {
     private Copied copied(boolean withCompact) throws IOException {
         Path place = to.resolve("job=" + name);
         Path large = to.resolve("compact").resolve("job=" + name);
-        made = to.resolve(".job=" + name + ".new");
-        for (Path there : List.of(place, made, large)) {
+        made = to.resolve(UNFINISHED + name + ".new");
+        for (Path there : List.of(place, large)) {
             if (Files.exists(there)) {
                 throw new FileSystemException(there.toString(), null, "is there already and stays as it is");
             }
+        }
+        if (Files.exists(made)) {
+            throw new FileSystemException(
+                    made.toString(), null, "is what is left of a copy that was cut short; remove it first");
         }
         Map<ShiftId, Glance> glances = job.glances();
         List<ShiftId> closed =
@@ -94,6 +107,7 @@ public final class Archive {
         agreed();
         write(made.resolve("README.txt"), resource("/job/README.txt"));
         Manifest.write(made, rows, keep);
+        readOnly();
         around();
         if (compact != null) {
             Folder.make(large.getParent(), FileChannel::open);
@@ -105,13 +119,23 @@ public final class Archive {
         return new Copied(place, closed, open, rows.size(), bytes, List.copyOf(damages));
     }
 
+    /** What is kept is for reading alone, as a closed diary is, its compact copy too. */
+    private void readOnly() throws IOException {
+        try (Stream<Path> files = Files.walk(made)) {
+            files.filter(Files::isRegularFile).forEach(Folder::closed);
+        }
+    }
+
     private void shift(ShiftId shift) throws IOException {
         ShiftRead read = job.shift(shift);
         damages.addAll(read.damages());
         Map<String, FileRead> files = new TreeMap<>();
         read.books().forEach(book -> book.files().forEach(file -> files.put(file.file(), file)));
         String month = String.format(
-                "year=%d/month=%02d", shift.date().getYear(), shift.date().getMonthValue());
+                Locale.ROOT,
+                "year=%d/month=%02d",
+                shift.date().getYear(),
+                shift.date().getMonthValue());
         Set<Path> companions = new LinkedHashSet<>();
         for (Map.Entry<FileName.Diary, Path> each : job.files(shift).entrySet()) {
             diary(each.getKey(), each.getValue(), files.get(each.getKey().name().text()), month);

@@ -21,7 +21,8 @@ public final class Jobs {
     }
 
     /**
-     * The job in a folder, or every job below it in the order of names. Links are not followed.
+     * The job in a folder, or every job below it in the order of names. Links are not followed, and what is left of a
+     * copy that was cut short is no job.
      *
      * @throws IOException when a folder on the way cannot be read
      */
@@ -42,6 +43,7 @@ public final class Jobs {
         List<Path> inside;
         try (Stream<Path> found = Files.list(folder)) {
             inside = found.filter(each -> Files.isDirectory(each, LinkOption.NOFOLLOW_LINKS))
+                    .filter(each -> !Archive.isUnfinished(each))
                     .sorted()
                     .toList();
         }

@@ -81,7 +81,11 @@ public final class Verify {
         damages.addAll(signatures.damages());
         sealed.forEach((shift, seals) -> seals.forEach(seal ->
                 this.seals.add(new Verdict.Sealed(shift, seal, signatures.of(seal.sha256()), signatures.expected()))));
-        return new Verdict(List.copyOf(files), List.copyOf(seals), List.copyOf(damages), beside());
+        Archived archived = Archived.of(folder.path(), sound);
+        damages.addAll(archived.damages());
+        List<Verdict.Beside> beside = new ArrayList<>(beside());
+        beside.addAll(archived.beside());
+        return new Verdict(List.copyOf(files), List.copyOf(seals), List.copyOf(damages), List.copyOf(beside));
     }
 
     /** A closed file in which nothing is amiss ends with the line that was sealed. */

@@ -120,6 +120,72 @@ class ArchiveTest {
         assertThat(Verify.of(JobFolder.at(job)).sound()).isFalse();
     }
 
+    private List<String> seen(Path job) {
+        return Verify.of(JobFolder.at(job)).damages().stream()
+                .map(d -> d.file() + ": " + d.said())
+                .toList();
+    }
+
+    /** Chains and seals of what is left hold; only the manifest knows what was there. */
+    @Test
+    void whatIsGoneOrAnotherThanTheManifestSaysIsNamed() throws IOException {
+        Path job =
+                Archive.copy(JobFolder.at(DEMO), folder.resolve("a"), "", true).folder();
+        Path month = job.resolve("year=2026/month=05");
+        Path page = job.resolve("days/2026-05-12-day.txt");
+        Path compact = folder.resolve("a/compact/job=harrow-bend/year=2026/month=05/part-0001.jsonl");
+        assertThat(seen(job)).isEmpty();
+
+        Files.delete(month.resolve("2026-05-18-day.tack.jsonl"));
+        Files.delete(month.resolve("2026-05-18-day.tack.seal"));
+        Files.write(compact, Files.readString(compact).replace("T104", "T105").getBytes());
+        Files.write(page, Files.readString(page).replace("1918.68", "1918.86").getBytes());
+        Files.writeString(job.resolve("notes.txt"), "seen on the shelf");
+        Files.copy(month.resolve("2026-05-12-day.paver.jsonl"), month.resolve("2026-05-11-day.paver.jsonl"));
+
+        assertThat(seen(job))
+                .contains(
+                        "year=2026/month=05/2026-05-18-day.tack.jsonl: the manifest names it and it is not there",
+                        "year=2026/month=05/2026-05-18-day.tack.seal: the manifest names it and it is not there",
+                        "days/2026-05-12-day.txt: its bytes are not those of the manifest",
+                        "year=2026/month=05/2026-05-11-day.paver.jsonl: the manifest does not name it",
+                        "compact/job=harrow-bend/year=2026/month=05/part-0001.jsonl: it does not hold"
+                                + " year=2026/month=05/2026-05-12-day.paver.jsonl where the manifest says");
+        assertThat(Verify.of(JobFolder.at(job)).beside())
+                .contains(new Verdict.Beside("notes.txt", "the manifest does not name it"));
+
+        Files.writeString(job.resolve("manifest.csv"), "file,weight\n");
+        assertThat(seen(job)).anyMatch(line -> line.startsWith("manifest.csv: it cannot be read: "));
+    }
+
+    @Test
+    void everyFileOfTheCopyIsForReadingAlone() throws IOException {
+        Path to = folder.resolve("a");
+        Path job = Archive.copy(JobFolder.at(DEMO), to, "", true).folder();
+
+        for (Path each : List.of(job, to.resolve("compact"))) {
+            try (Stream<Path> files = Files.walk(each)) {
+                assertThat(files.filter(Files::isRegularFile).toList())
+                        .isNotEmpty()
+                        .allSatisfy(file -> assertThat(Folder.isClosed(file))
+                                .as(file.toString())
+                                .isTrue());
+            }
+        }
+    }
+
+    @Test
+    void aCopyThatWasCutShortIsNoJobAndIsInTheWayOfNothingUnseen() throws IOException {
+        Path to = folder.resolve("a");
+        Path job = Archive.copy(JobFolder.at(DEMO), to, "", false).folder();
+        Path left = to.resolve(".job=harrow-bend.new");
+        Files.move(job, left);
+
+        assertThat(Jobs.in(to)).isEmpty();
+        assertThatThrownBy(() -> Archive.copy(JobFolder.at(DEMO), to, "", false))
+                .hasMessage(left + ": is what is left of a copy that was cut short; remove it first");
+    }
+
     @Test
     void whatIsThereIsNeverWrittenOver() throws IOException {
         Path to = folder.resolve("a");
