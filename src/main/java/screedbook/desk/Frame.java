@@ -71,7 +71,7 @@ final class Frame {
 
     private List<String> rest() {
         List<String> words = new ArrayList<>();
-        if (model.shift() != null && model.screens().size() > 1) {
+        if (model.shift() != null && model.screens().stream().anyMatch(s -> s instanceof Screen.Log)) {
             words.add(named(model.shift().id()));
             boolean keyed = model.top() instanceof Screen.Log || model.top() instanceof Screen.Keying;
             words.addAll(keyed ? Echo.now(model) : List.of());

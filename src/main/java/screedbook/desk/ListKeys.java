@@ -203,7 +203,9 @@ final class ListKeys {
                             model.say(
                                     "type words, or: ticket 48217, truck T104, station 12+00 to 14+00, person RK, finding outside"))
                     : Step.of(
-                            model.say("looking"), new Effect.Find(search.words().strip()));
+                            model.top(new Screen.Search(search.words(), List.of(), Walk.NOWHERE, true))
+                                    .say("looking"),
+                            new Effect.Find(search.words().strip()));
         }
         int at = search.walk().at();
         if (at < 0 || at >= search.matches().size()) {

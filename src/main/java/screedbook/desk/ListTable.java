@@ -60,6 +60,13 @@ final class ListTable {
         to.add(KeyTable.walk(p));
         to.add(KeyTable.row(
                 p, "Enter", "open", "open the shift walked to", KeyTable.code(Key.Code.ENTER), SeasonKeys::day));
+        to.add(KeyTable.row(
+                p,
+                "/",
+                "find",
+                "look for a ticket, truck, station, person, finding or words in every shift",
+                KeyTable.c("/"),
+                (m, k) -> ListKeys.search(m)));
         to.add(KeyTable.help(p));
         to.add(KeyTable.esc(p));
     }

@@ -118,11 +118,27 @@ public sealed interface Msg {
      */
     record CrewBefore(ShiftId of, List<Crew> crews) implements Msg {}
 
-    /** What a search found, newest shift first. */
-    record Found(String words, List<Match> matches) implements Msg {}
+    /**
+     * What a search found so far, newest shift first.
+     *
+     * @param left how many shifts are still to be looked through; 0 when it is over
+     */
+    record Found(String words, List<Match> matches, int left) implements Msg {
+        /** A search ends with so many. */
+        public static final int MOST = 500;
 
-    /** Every shift of the job in one line each, oldest first. */
-    record SeasonRead(List<InShort> shifts) implements Msg {}
+        /** All that was found. */
+        public Found(String words, List<Match> matches) {
+            this(words, matches, 0);
+        }
+    }
+
+    /**
+     * The shifts of the job in one line each, as far as they are read.
+     *
+     * @param all every shift that has a diary, oldest first
+     */
+    record SeasonRead(List<ShiftId> all, Map<ShiftId, InShort> read) implements Msg {}
 
     /** One line that holds the words that were looked for. */
     record Match(ShiftId shift, Ref ref, String text) {}

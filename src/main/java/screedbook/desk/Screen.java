@@ -51,11 +51,7 @@ public sealed interface Screen {
 
     record Search(String words, List<Msg.Match> matches, Walk walk, boolean asked) implements Screen {}
 
-    /**
-     * The season.
-     *
-     * @param shifts oldest first; null until they are read
-     */
+    /** The season: its shifts, oldest first; such as are not read yet are there all the same. */
     record Season(List<InShort> shifts, Walk walk) implements Screen {}
 
     /** Where a plant's own list lies, and whose it is. */

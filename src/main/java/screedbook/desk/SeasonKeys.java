@@ -1,32 +1,56 @@
 package screedbook.desk;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import screedbook.check.InShort;
+import screedbook.entry.ShiftId;
 
 /** What the keys do on the season's screen. */
 final class SeasonKeys {
     private SeasonKeys() {}
 
-    /** Every shift is read and judged; the desk goes on taking keys. */
+    /** The shifts stand there at once; what each comes to follows, and the desk goes on taking keys. */
     static Step open(Model model) {
-        return Step.of(model.push(new Screen.Season(null, Walk.FIRST)), new Effect.ReadSeason());
+        List<ShiftId> all =
+                new ArrayList<>(model.shifts().stream().map(Msg.Row::shift).toList());
+        Collections.reverse(all);
+        return Step.of(
+                model.push(new Screen.Season(shifts(all, Map.of()), Walk.FIRST.within(all.size()))),
+                new Effect.ReadSeason());
     }
 
-    /** The season as it was read; nothing when its screen was left meanwhile. */
-    static Model read(Model model, List<InShort> shifts) {
+    /** The season as far as it was read; nothing when its screen was left meanwhile. The shift walked to stays it. */
+    static Model read(Model model, Msg.SeasonRead read) {
+        List<InShort> shifts = shifts(read.all(), read.read());
         return model.screens(model.screens().stream()
-                .map(s -> s instanceof Screen.Season season
-                        ? new Screen.Season(shifts, season.walk().within(shifts.size()))
-                        : s)
+                .map(s -> s instanceof Screen.Season season ? new Screen.Season(shifts, walk(season, shifts)) : s)
                 .toList());
+    }
+
+    private static List<InShort> shifts(List<ShiftId> all, Map<ShiftId, InShort> read) {
+        return all.stream().map(id -> read.getOrDefault(id, InShort.unread(id))).toList();
+    }
+
+    /** New shifts come before the others in the list. */
+    private static Walk walk(Screen.Season before, List<InShort> shifts) {
+        if (before.walk().at() <= 0) {
+            return Walk.FIRST.within(shifts.size());
+        }
+        ShiftId at = SeasonView.shift(before, before.walk().at()).shift();
+        for (int i = 0; i < shifts.size(); i++) {
+            if (shifts.get(i).shift().equals(at)) {
+                return new Walk(shifts.size() - 1 - i);
+            }
+        }
+        return before.walk().within(shifts.size());
     }
 
     static Step day(Model model, Key key) {
         Screen.Season season = (Screen.Season) model.top();
-        if (season.shifts() == null
-                || season.shifts().isEmpty()
-                || season.walk().at() < 0) {
-            return Step.of(model.say("no shift is read yet"));
+        if (season.shifts().isEmpty() || season.walk().at() < 0) {
+            return Step.of(model.say("no shift yet"));
         }
         return Step.of(
                 model.writing(true),

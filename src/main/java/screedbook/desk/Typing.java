@@ -1,5 +1,7 @@
 package screedbook.desk;
 
+import java.util.List;
+
 /** Keys that no row of the table claims: text for the blank or the line that holds the cursor. */
 final class Typing {
     private Typing() {}
@@ -14,8 +16,11 @@ final class Typing {
             return ItemKeys.typed(model, oneLine(key.text()));
         }
         if (model.top() instanceof Screen.Search search) {
-            return Step.of(model.top(
-                    new Screen.Search(edited(search.words(), key, text), search.matches(), search.walk(), false)));
+            String words = edited(search.words(), key, text);
+            return Step.of(
+                    words.equals(search.words())
+                            ? model
+                            : model.top(new Screen.Search(words, List.of(), Walk.NOWHERE, false)));
         }
         if (model.top() instanceof Screen.OtherFolder folder) {
             return Step.of(model.top(new Screen.OtherFolder(edited(folder.typed(), key, text))));

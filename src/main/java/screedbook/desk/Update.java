@@ -11,6 +11,8 @@ import screedbook.entry.HandOver;
 import screedbook.entry.Kind;
 import screedbook.entry.Line;
 import screedbook.entry.PlantList;
+import screedbook.entry.Shown;
+import screedbook.entry.Standing;
 import screedbook.entry.Ticket;
 import screedbook.entry.Told;
 
@@ -55,7 +57,7 @@ public final class Update {
             return Step.of(CrewKeys.told(model, crew));
         }
         if (message instanceof Msg.SeasonRead season) {
-            return Step.of(SeasonKeys.read(model, season.shifts()));
+            return Step.of(SeasonKeys.read(model, season));
         }
         if (message instanceof Msg.JobSheet sheet) {
             return Step.of(SheetKeys.told(model, sheet));
@@ -109,10 +111,7 @@ public final class Update {
 
     private static Step opened(Model model, Msg.Opened opened) {
         Shift shift = Shift.of(opened.page(), model.setting().job().orElse(null), opened.writable(), model.now());
-        Model on = model.with(shift)
-                .writing(false)
-                .halfTyped(Map.of())
-                .screens(List.of(new Screen.Start(Walk.FIRST, ""), new Screen.Log(Walk.NOWHERE)));
+        Model on = model.with(shift).writing(false).halfTyped(Map.of()).screens(under(model));
         Map<Kind, Form> forms = new EnumMap<>(Kind.class);
         for (Draft draft : opened.drafts()) {
             Forms.of(on, draft).ifPresent(f -> forms.put(f.slot(), f));
@@ -126,13 +125,26 @@ public final class Update {
         return noWork ? ShiftKeys.begin(told, Kind.NO_WORK) : Step.of(told);
     }
 
-    /** A shift that is opened from what was found opens at the entry. */
+    /** A shift lies on the season or on what was found when it was opened from there: Esc goes back to it. */
+    private static List<Screen> under(Model model) {
+        List<Screen> screens = new ArrayList<>(List.of(new Screen.Start(Walk.FIRST, "")));
+        model.screens().stream()
+                .filter(s -> s instanceof Screen.Season || s instanceof Screen.Search)
+                .forEach(screens::add);
+        screens.add(new Screen.Log(Walk.NOWHERE));
+        return screens;
+    }
+
+    /** A shift that is opened from what was found opens at the entry, in the list too. */
     private static Model at(Model on, Screen from) {
         if (from instanceof Screen.Search search && search.walk().at() >= 0) {
             Msg.Match match = search.matches().get(search.walk().at());
-            boolean there = match.shift().equals(on.shift().id())
-                    && on.shift().day().find(match.ref()).isPresent();
-            return there ? on.push(new Screen.Whole(match.ref(), 0)) : on;
+            List<Standing<?>> all = on.shift().day().all();
+            for (int i = 0; i < all.size() && match.shift().equals(on.shift().id()); i++) {
+                if (all.get(i).ref().equals(match.ref())) {
+                    return on.top(new Screen.Log(new Walk(all.size() - 1 - i))).push(new Screen.Whole(match.ref(), 0));
+                }
+            }
         }
         return on;
     }
@@ -191,16 +203,35 @@ public final class Update {
     }
 
     private static Model found(Model model, Msg.Found found) {
-        if (!(model.top() instanceof Screen.Search search)) {
-            return model;
+        return model.screens(model.screens().stream()
+                        .map(s -> s instanceof Screen.Search search && asks(search, found) ? with(search, found) : s)
+                        .toList())
+                .with(
+                        model.top() instanceof Screen.Search search && asks(search, found)
+                                ? told(found)
+                                : model.notice());
+    }
+
+    /** What was typed since is not what was found. */
+    private static boolean asks(Screen.Search search, Msg.Found found) {
+        return search.asked() && search.words().strip().equals(found.words());
+    }
+
+    private static Screen with(Screen.Search search, Msg.Found found) {
+        int size = found.matches().size();
+        Walk walk = search.walk().at() < 0 ? Walk.FIRST : search.walk();
+        return new Screen.Search(search.words(), found.matches(), walk.within(size), true);
+    }
+
+    private static Notice told(Msg.Found found) {
+        int size = found.matches().size();
+        String left = found.left() == 1 ? "1 shift" : found.left() + " shifts";
+        if (found.left() > 0) {
+            return Notice.of("looking: " + left + " left, " + size + " found");
         }
-        Model shown = model.top(new Screen.Search(
-                search.words(),
-                found.matches(),
-                Walk.FIRST.within(found.matches().size()),
-                true));
-        return found.matches().isEmpty()
-                ? shown.say("nothing found for " + screedbook.entry.Shown.text(found.words()))
-                : shown.with(Notice.NONE);
+        if (size == 0) {
+            return Notice.of("nothing found for " + Shown.text(found.words()));
+        }
+        return Notice.of(size < Msg.Found.MOST ? size + " found" : "the newest " + size + "; more words find fewer");
     }
 }

@@ -63,8 +63,7 @@ final class Walking {
             return new Screen.Worked(w.title(), w.lines(), w.entries(), walk, line);
         }
         if (top instanceof Screen.Season s) {
-            int size = s.shifts() == null ? 0 : s.shifts().size();
-            return new Screen.Season(s.shifts(), size == 0 ? s.walk() : s.walk().by(by, size));
+            return new Screen.Season(s.shifts(), s.walk().by(by, s.shifts().size()));
         }
         Screen.Search s = (Screen.Search) top;
         return new Screen.Search(

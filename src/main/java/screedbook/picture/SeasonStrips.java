@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import screedbook.check.InShort;
 import screedbook.check.Sort;
+import screedbook.unit.Unit;
 
 /**
  * What went up and down over a season: a strip for each of tons, spread rate, temperature at the paver and findings, a
@@ -20,24 +21,57 @@ public final class SeasonStrips {
     private SeasonStrips() {}
 
     /**
-     * The strips, newest shift at the right end; what has no reading is blank.
+     * Which shifts the strips show: as many as there is room for, around one of them.
      *
-     * @param width columns in all; of more shifts than there is room for the newest are shown
+     * @param first the place of the first one that is shown among all
+     * @param column the column of the one around which they are shown
      */
+    public record Window(int first, int size, int column) {
+        /** @param width columns of the strips in all */
+        public static Window around(int at, int shifts, int width) {
+            int size = Math.min(shifts, room(width));
+            int first = Math.max(0, Math.min(shifts - size, at - size / 2));
+            return new Window(first, size, NAME + at - first);
+        }
+    }
+
+    private static int room(int width) {
+        return Math.max(1, width - NAME - RANGE);
+    }
+
+    /** The strips of the newest shifts. */
     public static List<String> lines(List<InShort> shifts, int width) {
-        int room = Math.max(1, width - NAME - RANGE);
-        List<InShort> shown = shifts.subList(Math.max(0, shifts.size() - room), shifts.size());
+        return lines(shifts, Window.around(shifts.size() - 1, shifts.size(), width), width);
+    }
+
+    /**
+     * The strips, newer shifts to the right; what has no reading is blank.
+     *
+     * @param width columns in all
+     */
+    public static List<String> lines(List<InShort> shifts, Window window, int width) {
+        int room = room(width);
+        List<InShort> shown = shifts.subList(window.first(), window.first() + window.size());
         List<String> lines = new ArrayList<>();
-        String unit = shown.isEmpty() ? "" : " " + shown.get(0).placed().unit().symbol();
+        Optional<Unit> counted = shown.stream()
+                .filter(SeasonStrips::worked)
+                .map(s -> s.placed().unit())
+                .findFirst();
+        String unit = counted.map(u -> " " + u.symbol()).orElse("");
+        String degrees = counted.map(u -> u == Unit.TONNE ? " °C" : " °F").orElse("");
         lines.add(strip("placed", shown, room, unit, s -> worked(s, s.placed().value())));
         lines.add(strip("spread", shown, room, " %", InShort::spread));
-        lines.add(strip("at the paver", shown, room, "", InShort::paver));
+        lines.add(strip("at the paver", shown, room, degrees, InShort::paver));
         lines.add(strip("outside", shown, room, "", s -> worked(s, BigDecimal.valueOf(s.count(Sort.OUTSIDE)))));
         return List.copyOf(lines);
     }
 
     private static Optional<BigDecimal> worked(InShort shift, BigDecimal value) {
-        return shift.state().equals("no work") ? Optional.empty() : Optional.of(value);
+        return worked(shift) ? Optional.of(value) : Optional.empty();
+    }
+
+    private static boolean worked(InShort shift) {
+        return !shift.state().equals("no work") && !shift.state().equals(InShort.NOT_READ);
     }
 
     private static String strip(
@@ -47,7 +81,8 @@ public final class SeasonStrips {
         StringBuilder line = new StringBuilder(name);
         line.append(" ".repeat(Math.max(0, NAME - name.length())));
         if (values.isEmpty()) {
-            return line.append("nothing noted").toString();
+            boolean all = shifts.stream().noneMatch(s -> s.state().equals(InShort.NOT_READ));
+            return line.append(all ? "nothing noted" : "").toString().stripTrailing();
         }
         BigDecimal least = values.stream().reduce(BigDecimal::min).orElseThrow();
         BigDecimal most = values.stream().reduce(BigDecimal::max).orElseThrow();
@@ -55,10 +90,11 @@ public final class SeasonStrips {
             line.append(of.apply(each).map(value -> digit(value, least, most)).orElse(" "));
         }
         line.append(" ".repeat(Math.max(0, room - shifts.size())));
+        int scale = Math.max(scale(least), scale(most));
         return line.append("  ")
-                .append(plain(least))
+                .append(plain(least, scale))
                 .append(" to ")
-                .append(plain(most))
+                .append(plain(most, scale))
                 .append(unit)
                 .toString();
     }
@@ -73,8 +109,11 @@ public final class SeasonStrips {
                         .toString();
     }
 
-    private static String plain(BigDecimal value) {
-        return value.setScale(Math.min(1, Math.max(0, value.stripTrailingZeros().scale())), RoundingMode.HALF_UP)
-                .toPlainString();
+    private static int scale(BigDecimal value) {
+        return Math.min(1, Math.max(0, value.stripTrailingZeros().scale()));
+    }
+
+    private static String plain(BigDecimal value, int scale) {
+        return value.setScale(scale, RoundingMode.HALF_UP).toPlainString();
     }
 }

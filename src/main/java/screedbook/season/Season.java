@@ -87,7 +87,11 @@ public final class Season {
             }
             span.add(shift, sections);
         }
-        shifts.add(InShort.of(file.day(), file.totals(), file.findings()));
+        shifts.add(InShort.of(
+                file.day(),
+                file.totals(),
+                file.findings(),
+                file.read().damages().size()));
         damages.addAll(file.read().damages());
         file.day().uncounted().forEach(written -> notRead.add(told(shift, written)));
     }

@@ -10,7 +10,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import screedbook.check.Acceptance;
 import screedbook.check.Finding;
 import screedbook.check.Findings;
@@ -139,13 +141,33 @@ public final class Shelf {
             if (id.date().isAfter(until)) {
                 return;
             }
-            ShiftRead next = shelf.folder.shift(id);
-            read.accept(id);
-            if (!id.date().isBefore(from)) {
-                to.accept(shelf.file(next, null, shelf.before.running(id, moment(next.day(), null))));
-            }
-            shelf.before.add(id, next.day());
+            shelf.next(id, !id.date().isBefore(from), read, to);
         }
+    }
+
+    /**
+     * The same for shifts of whatever dates.
+     *
+     * @param asked which shifts are asked for; of the others is read what they come to
+     * @param on whether there is another one to be read; asked before each
+     */
+    public void each(Predicate<ShiftId> asked, BooleanSupplier on, Consumer<ShiftFile> to) {
+        Shelf shelf = new Shelf(folder.listed());
+        for (ShiftId id : shelf.shifts()) {
+            if (!on.getAsBoolean()) {
+                return;
+            }
+            shelf.next(id, asked.test(id), shift -> {}, to);
+        }
+    }
+
+    private void next(ShiftId id, boolean asked, Consumer<ShiftId> read, Consumer<ShiftFile> to) {
+        ShiftRead next = folder.shift(id);
+        read.accept(id);
+        if (asked) {
+            to.accept(file(next, null, before.running(id, moment(next.day(), null))));
+        }
+        before.add(id, next.day());
     }
 
     private ShiftFile file(ShiftRead read, OffsetDateTime now) {

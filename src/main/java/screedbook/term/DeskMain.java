@@ -16,6 +16,7 @@ import screedbook.desk.Step;
 import screedbook.desk.Update;
 import screedbook.desk.View;
 import screedbook.diary.Preferences;
+import screedbook.diary.Recall;
 import screedbook.entry.Shown;
 
 /** The desk started from the command line. */
@@ -56,12 +57,17 @@ public final class DeskMain {
             return 3;
         }
         Clock clock = new MachineClock();
-        Hands hands = new Hands(folder, words.book(), program, clock);
+        Hands hands = new Hands(folder, words.book(), program, clock, new Browsing(() -> recall(folder)));
         Optional<Effect.Open> open =
                 words.demo() ? Optional.of(Demo.begin(folder, words.book(), program, clock)) : Optional.empty();
         hands.readAhead();
         sit(words, folder, hands, open, clock);
         return 0;
+    }
+
+    private static Optional<Recall> recall(Path folder) {
+        return Recall.place(System.getenv())
+                .flatMap(place -> Recall.build(DeskMain.class).map(build -> Recall.of(place, folder, build)));
     }
 
     private static void sit(Words words, Path folder, Hands hands, Optional<Effect.Open> open, Clock clock)

@@ -1,12 +1,10 @@
 package screedbook.term;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import screedbook.check.InShort;
 import screedbook.desk.Msg;
 import screedbook.diary.Glance;
 import screedbook.diary.JobRead;
@@ -17,18 +15,12 @@ import screedbook.entry.ShiftId;
 import screedbook.entry.Standing;
 import screedbook.job.Agreed;
 import screedbook.job.Job;
-import screedbook.season.Hit;
-import screedbook.season.Search;
-import screedbook.season.Sought;
 import screedbook.shelf.SheetNow;
 import screedbook.shelf.Shelf;
 import screedbook.spec.SpecSheet;
 
-/** What the desk asks of a folder as a whole, read for it: the job and its shifts, the season, a search, the crew before. */
+/** What the desk asks of a folder as a whole, read for it: the job and its shifts, the crew before. */
 final class FolderHands {
-    /** A search tells so many places at most. */
-    private static final int MATCHES = 500;
-
     private final Shelf shelf;
 
     FolderHands(Shelf shelf) {
@@ -83,34 +75,6 @@ final class FolderHands {
         String by = glance.opening().map(Glance.Mark::who).orElse("");
         String since = glance.opening().map(o -> Moment.clock(o.keyed())).orElse("?");
         return new Msg.Row(id, glance.closed() ? "closed" : "open since " + since, glance.lines(), by);
-    }
-
-    /** Every shift read in turn and judged. */
-    Msg season() {
-        List<InShort> shifts = new ArrayList<>();
-        shelf.each(
-                LocalDate.MIN,
-                LocalDate.MAX,
-                shift -> {},
-                file -> shifts.add(InShort.of(file.day(), file.totals(), file.findings())));
-        return new Msg.SeasonRead(List.copyOf(shifts));
-    }
-
-    /** The newest shift comes first; within a shift the order of the lines. */
-    Msg find(String words) {
-        Sought sought = Sought.of(words);
-        List<Msg.Match> matches = new ArrayList<>();
-        Shelf listed = Shelf.of(shelf.folder().listed());
-        List<ShiftId> shifts = new ArrayList<>(listed.shifts());
-        Collections.reverse(shifts);
-        for (ShiftId id : shifts) {
-            for (Hit hit : matches.size() < MATCHES ? Search.shift(listed, id, sought) : List.<Hit>of()) {
-                if (matches.size() < MATCHES) {
-                    matches.add(new Msg.Match(id, hit.ref(), hit.told()));
-                }
-            }
-        }
-        return new Msg.Found(words, List.copyOf(matches));
     }
 
     /** The people and machines of the newest shift before this one that has any. */

@@ -20,6 +20,7 @@ final class Hands {
     private final ExecutorService thread = Executors.newSingleThreadExecutor(work -> new Thread(work, "disk"));
     private final CompletableFuture<Optional<Msg>> looked = new CompletableFuture<>();
     private final Clock clock;
+    private final Browsing browsing;
     private BookHands book;
     private boolean lookTold;
     private Msg ahead;
@@ -30,6 +31,12 @@ final class Hands {
      * @param program name and version, for opening lines
      */
     Hands(Path folder, String bookName, String program, Clock clock) {
+        this(folder, bookName, program, clock, new Browsing(Optional::empty));
+    }
+
+    /** @param browsing reads beside the keeping, as far as it recalls what was read before */
+    Hands(Path folder, String bookName, String program, Clock clock, Browsing browsing) {
+        this.browsing = browsing;
         this.clock = clock;
         thread.execute(() -> book = new BookHands(folder, bookName, program, clock));
     }
@@ -71,6 +78,7 @@ final class Hands {
 
     /** Waits until everything that was handed over is on the disk, then lets the files go. */
     void goodbye() {
+        browsing.stop();
         thread.execute(() -> book.letGo());
         thread.shutdown();
         try {
@@ -100,9 +108,9 @@ final class Hands {
         } else if (effect instanceof Effect.Print) {
             post.accept(book.print());
         } else if (effect instanceof Effect.Find find) {
-            post.accept(folder().find(find.words()));
+            browsing.find(book.shelf().folder(), find.words(), post);
         } else if (effect instanceof Effect.ReadSeason) {
-            post.accept(folder().season());
+            browsing.season(book.shelf().folder(), post);
         } else if (effect instanceof Effect.BringList list) {
             post.accept(book.bring(list));
         } else if (effect instanceof Effect.ReadCrewBefore crew) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import screedbook.check.InShort;
 import screedbook.check.Sort;
@@ -227,7 +228,13 @@ final class Scenes {
 
     /** A season of invented shifts with gaps; the third newest is walked to. */
     static DeskRig season() {
-        return night().keys("<esc>s").send(new Msg.SeasonRead(seasonShifts())).keys("<down><down>");
+        return night().keys("<esc>s").send(seasonRead(seasonShifts())).keys("<down><down>");
+    }
+
+    static Msg.SeasonRead seasonRead(List<InShort> shifts) {
+        return new Msg.SeasonRead(
+                shifts.stream().map(InShort::shift).toList(),
+                shifts.stream().collect(Collectors.toMap(InShort::shift, s -> s)));
     }
 
     static List<InShort> seasonShifts() {
@@ -243,7 +250,8 @@ final class Scenes {
                     none ? Optional.empty() : Optional.of(new BigDecimal(96 + i * 3 % 9)),
                     none ? Optional.empty() : Optional.of(new BigDecimal("27" + i * 7 % 10 + ".4")),
                     Map.of(Sort.OUTSIDE, i * 5 % 4, Sort.MISSING, i % 3),
-                    0));
+                    0,
+                    i == 37 ? 1 : 0));
             date = date.plusDays(i % 9 == 8 ? 5 : 1);
         }
         return shifts;
