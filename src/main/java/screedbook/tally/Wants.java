@@ -7,24 +7,16 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import screedbook.entry.Day;
 import screedbook.entry.Entry;
-import screedbook.entry.Field;
 import screedbook.entry.Fields;
 import screedbook.entry.Kind;
 import screedbook.entry.Ref;
 import screedbook.entry.Standing;
-import screedbook.entry.Tack;
 import screedbook.entry.Ticket;
-import screedbook.entry.Told;
-import screedbook.entry.Weather;
-import screedbook.entry.Word;
 import screedbook.entry.YesNo;
 import screedbook.job.Job;
 import screedbook.job.Lots;
@@ -36,6 +28,7 @@ import screedbook.unit.Unit;
 /** One check of the job's own list: its turns through the shift, and what came of them. */
 final class Wants {
     private final Wanted row;
+    private final WantedEntry answer;
     private final String name;
     private final Day day;
     private final Job job;
@@ -54,6 +47,7 @@ final class Wants {
             ToDate before,
             OffsetDateTime now) {
         this.row = row;
+        this.answer = new WantedEntry(row);
         this.name = name;
         this.day = day;
         this.job = job;
@@ -103,7 +97,7 @@ final class Wants {
                 .min(Comparator.comparing((Turns.Next n) -> !n.now())
                         .thenComparing(Turns.Next::left, Comparator.nullsLast(Comparator.naturalOrder())))
                 .orElseThrow();
-        String what = what() + (several ? " " + mix : "");
+        String what = answer.what() + (several ? " " + mix : "");
         List<Due.Missed> missed = new ArrayList<>();
         for (Turns each : turns) {
             each.over()
@@ -153,7 +147,7 @@ final class Wants {
     /** The sublots or lots that were checked in the shifts before, one for each check; one of them may go on here. */
     private List<String> earlier(String mix) {
         return before.told().stream()
-                .filter(s -> !s.struck() && s.line().kind() == row.kind() && answers(s))
+                .filter(s -> !s.struck() && s.line().kind() == row.kind() && answer.answers(s))
                 .map(s -> samples.belonging().of(s))
                 .flatMap(Optional::stream)
                 .filter(w -> mix.isEmpty() || mix.equals(w.mix()))
@@ -238,132 +232,15 @@ final class Wants {
 
     /** Loads or shots, changes, and the entries that answer, as they happened; in one minute an answer comes last. */
     private List<Turns.Step> steps(String mix) {
-        List<Turns.Step> steps = new ArrayList<>(row.of() == Wanted.Count.SHOTS ? shots() : loads(mix));
-        if (row.change() == Wanted.Change.WEATHER) {
-            steps.addAll(weather());
-        }
+        List<Turns.Step> steps = new WantedSteps(row, day, laid).steps(mix);
         if (row.kind() != Kind.TICKET) {
             day.all().stream()
-                    .filter(s -> !s.struck() && s.line().kind() == row.kind() && answers(s))
+                    .filter(s -> !s.struck() && s.line().kind() == row.kind() && answer.answers(s))
                     .filter(s -> mix.isEmpty() || mix.equals(mix(s)))
                     .forEach(s -> steps.add(Turns.Step.answer(s.order(), s.ref(), sublot(s))));
         }
         steps.sort(Comparator.comparing(s -> s.at().toInstant()));
         return steps;
-    }
-
-    /** Each load; its own entry may answer. */
-    private List<Turns.Step> loads(String mix) {
-        List<Turns.Step> steps = new ArrayList<>();
-        String last = null;
-        for (Load load : laid) {
-            String is = changing(load);
-            boolean changed = last != null && !Objects.equals(last, is);
-            if (mix.isEmpty() || mix.equals(load.mix())) {
-                BigDecimal much = row.of() == Wanted.Count.LOADS || row.of() == null
-                        ? BigDecimal.ONE
-                        : load.placed().value();
-                boolean answered = row.kind() == Kind.TICKET && answers(load.ticket());
-                steps.add(
-                        new Turns.Step(load.ticket().order(), load.ticket().ref(), much, answered, changed ? is : ""));
-            }
-            last = is;
-        }
-        return steps;
-    }
-
-    private String changing(Load load) {
-        if (row.change() == Wanted.Change.MIX) {
-            return "mix " + load.mix();
-        }
-        Ticket ticket = load.ticket().entry();
-        if (row.change() == Wanted.Change.PLANT) {
-            return "plant " + ticket.paper().plant();
-        }
-        return row.change() == Wanted.Change.PULL
-                ? "pull " + ticket.spot().pull()
-                        + (ticket.spot().lift() == null
-                                ? ""
-                                : " lift " + ticket.spot().lift())
-                : "";
-    }
-
-    /** Every shot over a surface; a contact face is no shot of its own here. */
-    private List<Turns.Step> shots() {
-        return day.standing(Tack.class).stream()
-                .filter(t -> t.entry().target().face() == null)
-                .map(t -> new Turns.Step(t.order(), t.ref(), BigDecimal.ONE, false, ""))
-                .toList();
-    }
-
-    /** Rain and the road, where they are noted otherwise than before; the sky alone is no change. */
-    private List<Turns.Step> weather() {
-        List<Turns.Step> steps = new ArrayList<>();
-        Weather last = null;
-        for (Standing<Weather> each : day.standing(Weather.class)) {
-            Weather is = each.entry();
-            if (last != null && !same(last, is)) {
-                String told = Stream.of(is.precipitation(), is.road())
-                        .filter(Objects::nonNull)
-                        .map(w -> w.word().replace('-', ' '))
-                        .reduce((a, b) -> a + ", road " + b)
-                        .orElse("weather");
-                steps.add(new Turns.Step(each.order(), each.ref(), BigDecimal.ZERO, false, told));
-            }
-            last = is;
-        }
-        return steps;
-    }
-
-    private static boolean same(Weather a, Weather b) {
-        return Objects.equals(a.precipitation(), b.precipitation()) && Objects.equals(a.road(), b.road());
-    }
-
-    /** Whether an entry has the blank or the word that the check is answered with. */
-    private boolean answers(Standing<? extends Entry> standing) {
-        return row.with() == null || has((Record) standing.entry(), row.with());
-    }
-
-    /** A ticket's plant is a name and a temperature: where one of the blanks is measured, the reading is what is wanted. */
-    private static boolean has(Record entry, String with) {
-        String wanted = word(with);
-        List<Field> named = named(entry.getClass(), with);
-        boolean measured = named.stream().anyMatch(f -> f.measure().isPresent());
-        return named.stream().filter(f -> !measured || f.measure().isPresent()).anyMatch(f -> f.get(entry) != null)
-                || !measured
-                        && Fields.of(entry.getClass()).stream()
-                                .filter(field -> field.get(entry) != null)
-                                .anyMatch(field -> stands(field.get(entry), wanted));
-    }
-
-    private static List<Field> named(Class<? extends Record> type, String with) {
-        return Fields.of(type).stream()
-                .filter(f -> word(f.name()).equals(word(with)))
-                .toList();
-    }
-
-    /** What is wanted in a few words: {@code plant temperature}, {@code density random}. */
-    private String what() {
-        if (row.with() == null) {
-            return Told.kind(row.kind());
-        }
-        boolean heat = row.kind() == Kind.TICKET
-                && row.kind().fields().stream()
-                        .filter(f -> word(f.name()).equals(word(row.with())))
-                        .anyMatch(f ->
-                                f.measure().filter(Measure.TEMPERATURE::equals).isPresent());
-        String with = row.with().replace('_', ' ');
-        return heat ? with + " temperature" : Told.kind(row.kind()) + " " + with;
-    }
-
-    private static boolean stands(Object value, String wanted) {
-        return value instanceof List<?> list
-                ? list.stream().anyMatch(each -> stands(each, wanted))
-                : word(value instanceof Word w ? w.word() : value.toString()).equals(wanted);
-    }
-
-    private static String word(String text) {
-        return text.strip().toLowerCase(Locale.ROOT).replace('-', ' ').replace('_', ' ');
     }
 
     /** The mix of an entry: its own, else that of the load before it. */
