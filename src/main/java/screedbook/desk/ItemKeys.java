@@ -18,18 +18,34 @@ final class ItemKeys {
                 : model.top(new Screen.Reason(form));
     }
 
+    /** With something else typed; what is half typed in the sheet is kept. */
+    private static Step changed(Model model, Form form) {
+        Model next = with(model, form);
+        return next.top() instanceof Screen.Item item ? half(next, item) : Step.of(next);
+    }
+
+    /** A form in which nothing differs from how it began is not half typed. */
+    private static Step half(Model model, Screen.Item item) {
+        boolean typed = item.form().touched();
+        if (!typed && !model.sheet().half().containsKey(item.path())) {
+            return Step.of(model);
+        }
+        Sheet sheet = model.sheet().half(item.path(), typed ? item.form() : null);
+        return Step.of(model.with(sheet), sheet.keep());
+    }
+
     static Step typed(Model model, String text) {
         Form form = form(model.top());
         return Sheet.nested(form.active().field())
                 ? Step.of(model.say("Enter opens it"))
-                : Step.of(with(model, form.active(i -> i.insert(text))));
+                : changed(model, form.active(i -> i.insert(text)));
     }
 
     static Step erase(Model model, Key key) {
         Form form = form(model.top());
         return Sheet.nested(form.active().field())
                 ? Step.of(model.say("Enter opens it"))
-                : Step.of(with(model, form.active(i -> key.code() == Key.Code.BACKSPACE ? i.backspace() : i.delete())));
+                : changed(model, form.active(i -> key.code() == Key.Code.BACKSPACE ? i.backspace() : i.delete()));
     }
 
     static Step caret(Model model, Key key) {
@@ -96,7 +112,8 @@ final class ItemKeys {
         sheet = sheet.half(path, null);
         Form fresh = SheetForms.of(sheet, path).at(item.form().at());
         Model next = model.with(sheet).top(new Screen.Item(path, fresh));
-        return record.equals(old) ? Step.of(next) : Step.of(next, sheet.keep());
+        boolean same = record.equals(old) && !model.sheet().half().containsKey(path);
+        return same ? Step.of(next) : Step.of(next, sheet.keep());
     }
 
     static Step keep(Model model) {
@@ -128,9 +145,10 @@ final class ItemKeys {
     }
 
     static Step back(Model model) {
-        if (model.top() instanceof Screen.Item item && item.form().touched()) {
-            Sheet sheet = model.sheet().half(item.path(), item.form());
-            return Step.of(shown(model.with(sheet).pop()).say("it stays half typed"));
+        if (model.top() instanceof Screen.Item item) {
+            Step step = half(model, item);
+            Model back = shown(step.model().pop());
+            return step.with(item.form().touched() ? back.say("it stays half typed") : back);
         }
         return Step.of(shown(model.pop()));
     }
@@ -138,7 +156,8 @@ final class ItemKeys {
     static Step drop(Model model) {
         if (model.top() instanceof Screen.Item item) {
             Sheet sheet = model.sheet().half(item.path(), null);
-            return Step.of(shown(model.with(sheet).pop()).say("dropped; the sheet says what it said before"));
+            return Step.of(
+                    shown(model.with(sheet).pop()).say("dropped; the sheet says what it said before"), sheet.keep());
         }
         return Step.of(model.pop());
     }

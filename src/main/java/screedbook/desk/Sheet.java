@@ -42,6 +42,9 @@ record Sheet(
     /** The key of the contacts; no key of a job is named so. */
     static final String PHONES = "phones";
 
+    /** The key of what is half typed, in a sheet that is kept through a crash. */
+    private static final String HALF = "half typed";
+
     private static final Pattern PLACE = Pattern.compile("[a-z_]+\\[\\d+\\](\\.[a-z_]+\\[\\d+\\])*");
 
     /** All that is prepared at the desk: the job's own keys, and the contacts beside them. */
@@ -56,7 +59,9 @@ record Sheet(
         if (!read.contacts().isEmpty()) {
             values.putIfAbsent(PHONES, read.contacts());
         }
-        return of(read, values, Map.of());
+        Object half = values.remove(HALF);
+        Sheet sheet = of(read, values, Map.of());
+        return half == null ? sheet : sheet.half(HalfParts.of(sheet, half));
     }
 
     private static Sheet of(Msg.JobSheet read, Map<String, Object> values, Map<List<Object>, Form> half) {
@@ -112,8 +117,16 @@ record Sheet(
                 read.offered());
     }
 
+    /** What is typed outlives a crash, half-typed forms with it. */
     Effect keep() {
-        return new Effect.KeepJobSheet(read.stamp(), values);
+        if (!touched()) {
+            return new Effect.DropJobSheet();
+        }
+        Map<String, Object> kept = new LinkedHashMap<>(values);
+        if (!half.isEmpty()) {
+            kept.put(HALF, HalfParts.plain(half));
+        }
+        return new Effect.KeepJobSheet(read.stamp(), kept);
     }
 
     /** The parts that say something else than what was read, and those half typed. */
@@ -130,6 +143,15 @@ record Sheet(
         }
         half.keySet().forEach(path -> edited.add(path.isEmpty() ? "the job" : named(path)));
         return List.copyOf(edited);
+    }
+
+    /** What is half typed, by what it is called. */
+    String halfNamed() {
+        return String.join(
+                ", ",
+                half.keySet().stream()
+                        .map(p -> p.isEmpty() ? "the job" : named(p))
+                        .toList());
     }
 
     boolean touched() {
@@ -248,9 +270,10 @@ record Sheet(
         return place.appendTail(said).toString();
     }
 
-    private static List<Object> path(String text) {
+    /** The path that {@link #text} gives; the empty one for the sheet itself. */
+    static List<Object> path(String text) {
         List<Object> path = new ArrayList<>();
-        for (String step : text.split("[.\\[\\]]+")) {
+        for (String step : text.isEmpty() ? new String[0] : text.split("[.\\[\\]]+")) {
             path.add(step.matches("\\d+") ? (Object) Integer.valueOf(step) : step);
         }
         return path;
@@ -325,6 +348,10 @@ record Sheet(
         } else {
             forms.put(path, form);
         }
+        return half(forms);
+    }
+
+    private Sheet half(Map<List<Object>, Form> forms) {
         return new Sheet(read, values, forms, doubts, job, findings);
     }
 

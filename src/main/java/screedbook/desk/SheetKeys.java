@@ -27,7 +27,11 @@ final class SheetKeys {
         Model on = answered.with(Sheet.of(read));
         boolean there = on.top() instanceof Screen.Parts;
         if (read.there() && !read.offered().isEmpty()) {
-            on = on.say("as it was typed and not written before the program ended; r reads the disk");
+            String half = on.sheet().halfNamed();
+            on = on.say(
+                    half.isEmpty()
+                            ? "as it was typed and not written before the program ended; r reads the disk"
+                            : "typed before the program ended; half typed: " + half);
         }
         return there
                 ? on.top(new Screen.Parts(Walk.FIRST, "")).say("read again")
@@ -140,13 +144,7 @@ final class SheetKeys {
     static Step ask(Model model) {
         Sheet sheet = model.sheet();
         if (!sheet.half().isEmpty()) {
-            return Step.of(model.alert("half typed: "
-                    + String.join(
-                            ", ",
-                            sheet.half().keySet().stream()
-                                    .map(p -> p.isEmpty() ? "the job" : sheet.named(p))
-                                    .toList())
-                    + "; finish or drop it first"));
+            return Step.of(model.alert("half typed: " + sheet.halfNamed() + "; finish or drop it first"));
         }
         if (!sheet.doubts().isEmpty()) {
             return doubts(model);

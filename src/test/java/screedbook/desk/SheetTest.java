@@ -3,6 +3,7 @@ package screedbook.desk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -300,6 +301,60 @@ class SheetTest {
         after.keys("rr");
         assertThat(after.effects).hasAtLeastOneElementOfType(Effect.DropJobSheet.class);
         assertThat(after.screen()).doesNotContain("not written");
+    }
+
+    private static DeskRig afterACrash(DeskRig before) {
+        Effect last = before.effects.stream()
+                .filter(e -> e instanceof Effect.KeepJobSheet || e instanceof Effect.DropJobSheet)
+                .reduce((first, later) -> later)
+                .orElseThrow();
+        DeskRig after = new DeskRig();
+        if (last instanceof Effect.KeepJobSheet kept) {
+            after.paper.typed(kept.values());
+        }
+        return after.keys("1j");
+    }
+
+    @Test
+    void aBlankThatIsHalfTypedOutlivesACrash() {
+        DeskRig before = part(sheet(), "mixes").keys("<down><enter>");
+        fill(before, "target_plant_degF", "31");
+
+        DeskRig after = afterACrash(before);
+
+        assertThat(after.screen()).contains("half typed: mixes[19-64]");
+        part(after, "mixes").keys("<down><enter>");
+        assertThat(ItemKeys.form(after.model().top()).text("target_plant_degF")).isEqualTo("31");
+        after.keys("0<C-s><esc>");
+        assertThat(after.screen()).contains("typed here, not written: mixes");
+        assertThat(after.model().sheet().half()).isEmpty();
+    }
+
+    @Test
+    void aNewItemThatIsHalfTypedOutlivesACrash() {
+        DeskRig before = part(sheet(), "trucks").keys("nT9");
+
+        DeskRig after = part(afterACrash(before), "trucks");
+        assertThat(after.keys("<end><enter>").screen()).contains("T9");
+        assertThat(ItemKeys.form(after.model().top()).text("number")).isEqualTo("T9");
+    }
+
+    @Test
+    void whatWasTypedAndTakenAwayAgainIsNotHalfTyped() {
+        DeskRig before = part(sheet(), "trucks").keys("nT9<backspace><backspace><esc>");
+        assertThat(before.screen()).doesNotContain("half typed");
+
+        assertThat(afterACrash(before).screen()).doesNotContain("half typed");
+    }
+
+    @Test
+    void aHalfTypedPartThatLeadsNowhereIsLeftOut() {
+        DeskRig after = new DeskRig();
+        Map<String, Object> values = new LinkedHashMap<>(after.paper.values());
+        values.put("half typed", Map.of("nowhere[2].at", Map.of("x", "1"), "trucks[0]", Map.of("gone", "2")));
+        after.paper.typed(values);
+
+        assertThat(after.keys("1j").screen()).contains("the job sheet").doesNotContain("half typed");
     }
 
     static List<Field> parts() {
