@@ -155,7 +155,7 @@ public final class Schemas {
             return pattern("^\\d{4}-\\d{2}-\\d{2}$", null);
         }
         if (type == Station.class) {
-            return pattern("^-?\\d{1,6}\\+\\d{2,3}(\\.\\d{1,3})?( bk| ah)?$", null);
+            return pattern("^(-?\\d{1,6}\\+\\d{2,3}(\\.\\d{1,3})?|-?\\d{1,4}\\.\\d{1,4})( bk| ah)?$", null);
         }
         if (type == Ref.class) {
             return pattern("^.+/\\d+$", null);

@@ -4,7 +4,9 @@ package screedbook.entry;
 public enum StationBase implements Word {
     FT_100(100, 2),
     M_100(100, 2),
-    M_1000(1000, 3);
+    M_1000(1000, 3),
+    /** Miles with decimals, as mileposts count them; a mile is 5280 ft (NIST Handbook 44 Appendix C). */
+    MILEPOSTS(5280, 0);
 
     private final int length;
     private final int digits;
@@ -19,7 +21,7 @@ public enum StationBase implements Word {
         return length;
     }
 
-    /** Digits behind the plus. */
+    /** Digits behind the plus; none where there is no plus. */
     public int digits() {
         return digits;
     }

@@ -28,6 +28,8 @@ public record Typed<T>(T value, String trouble, List<T> could) {
 
     private static final Pattern DECIMAL = Pattern.compile("[-+]?(\\d+\\.?\\d*|\\.\\d+)");
     private static final Pattern FRACTION = Pattern.compile("(-?)(?:(\\d{1,3}) )?(\\d{1,2})/(2|4|8|16|32|64)");
+    private static final Pattern MILES =
+            Pattern.compile("(?:(?:mp|mm|mile|milepost) ?)?(-?)(\\d{1,4})(\\.\\d{1,4})? ?(bk|ah)?");
     private static final Pattern STATION = Pattern.compile("(-?)(\\d{1,6})\\+(\\d{1,3})(\\.\\d{1,3})?( ?(bk|ah))?");
     private static final Pattern PLAIN = Pattern.compile("(-?)(\\d{1,8})(\\.\\d{1,3})?( ?(bk|ah))?");
 
@@ -127,12 +129,16 @@ public record Typed<T>(T value, String trouble, List<T> could) {
 
     /**
      * A station: {@code 1250}, {@code 12+50}, {@code 12+50.5}, metric {@code 1+250}; {@code bk} or {@code ah} behind it
-     * where an equation makes it double. One digit behind the plus is read as it stands and the tens are offered.
+     * where an equation makes it double. One digit behind the plus is read as it stands and the tens are offered. By
+     * mileposts: {@code 12.35}, {@code mp 12.35}; digits without a point are full miles, and hundredths are offered.
      */
     public static Typed<Station> station(String text, StationBase base) {
         String t = text.strip().toLowerCase(Locale.ROOT);
         if (t.isEmpty()) {
             return of(null);
+        }
+        if (base == StationBase.MILEPOSTS) {
+            return milepost(t);
         }
         Matcher plus = STATION.matcher(t);
         if (plus.matches() && plus.group(3).length() <= base.digits()) {
@@ -144,6 +150,26 @@ public record Typed<T>(T value, String trouble, List<T> could) {
         }
         String right = base.digits() == 3 ? "1+250" : "12+50.5";
         return not("\"" + Shown.text(t) + "\" is no station; right would be " + right);
+    }
+
+    private static Typed<Station> milepost(String typed) {
+        Matcher m = MILES.matcher(typed);
+        if (!m.matches()) {
+            return not("\"" + Shown.text(typed) + "\" is no milepost; right would be 12.35");
+        }
+        String side = m.group(4) == null ? "" : " " + m.group(4);
+        if (m.group(3) != null) {
+            return of(Station.of(m.group(1) + m.group(2) + m.group(3) + side));
+        }
+        Station full = Station.of(m.group(1) + m.group(2) + ".0" + side);
+        int point = m.group(2).length() - 2;
+        return point < 1
+                ? of(full)
+                : new Typed<>(
+                        full,
+                        "",
+                        List.of(Station.of(m.group(1) + m.group(2).substring(0, point) + "."
+                                + m.group(2).substring(point) + side)));
     }
 
     private static Typed<Station> plusStation(Matcher m, StationBase base) {

@@ -13,6 +13,7 @@ import screedbook.entry.Blank;
 import screedbook.entry.Built;
 import screedbook.entry.Field;
 import screedbook.entry.Fields;
+import screedbook.entry.StationBase;
 import screedbook.unit.Amount;
 import screedbook.unit.Measure;
 import screedbook.unit.UnitSystem;
@@ -55,11 +56,19 @@ public final class JobReading {
         }
         if (doubts.isEmpty()) {
             Job job = built.value().settled();
+            mileposts(job);
             names(job);
             references(job);
             return doubts.isEmpty() ? Optional.of(job) : Optional.empty();
         }
         return Optional.empty();
+    }
+
+    /** A mile is told in feet; where a job measures metres, a full station is a kilometre. */
+    private void mileposts(Job job) {
+        if (job.stationing().base() == StationBase.MILEPOSTS && job.system() == UnitSystem.METRIC) {
+            at("stationing.base", "stationing.base is mileposts in a metric job", "m-1000: kilometre posts, 12+350");
+        }
     }
 
     /** Everything that has to be there, in records within records too. */

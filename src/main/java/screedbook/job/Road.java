@@ -122,7 +122,12 @@ public final class Road {
             return bare;
         }
         Station back = Station.of(bare.text() + " bk");
-        return along(back).compareTo(along) == 0 ? back : Station.of(bare.text() + " ah");
+        Station ahead = Station.of(bare.text() + " ah");
+        return off(back, along).compareTo(off(ahead, along)) <= 0 ? back : ahead;
+    }
+
+    private BigDecimal off(Station station, BigDecimal along) {
+        return along(station).subtract(along).abs();
     }
 
     /** From one station to another, in feet or metres, never negative, equations counted. */

@@ -14,6 +14,7 @@ import screedbook.entry.Note;
 import screedbook.entry.Ref;
 import screedbook.entry.Tack;
 import screedbook.entry.Ticket;
+import screedbook.job.Job;
 import screedbook.tally.Run;
 import screedbook.tally.Shot;
 
@@ -285,6 +286,32 @@ class SituationKeysTest {
         DeskRig rig = DeskRig.open().keys("t");
         Scenes.typedIn(rig, "from_sta", "123456");
         assertThat(rig.screen()).contains("from 1234+56");
+    }
+
+    /** A mile is 5280 ft (NIST Handbook 44 Appendix C): from 12.35 to 12.40 are 264 ft. */
+    @Test
+    @DisplayName("64: a load between two mileposts is as long as the road, and a lane's strip tells them")
+    void aLoadBetweenTwoMilepostsIsAsLongAsTheRoad() {
+        Job posts = DeskRig.job(
+                Map.of("stationing", DeskRig.map("base", "mileposts", "begins_sta", "12.0", "ends_sta", "14.5")));
+        DeskRig rig = new DeskRig(posts, DeskRig.practice()).keys("1n").later(6).keys("t");
+        Scenes.typedIn(rig, "truck", "118");
+        Scenes.typedIn(rig, "net_ston", "22.31");
+        Scenes.typedIn(rig, "pull", "B");
+        Scenes.typedIn(rig, "from_sta", "mp 12.35");
+        Scenes.typedIn(rig, "to_sta", "1240");
+        assertThat(rig.screen()).contains("Ctrl-O takes: 12.40?");
+
+        rig.keys("<C-o>");
+        assertThat(rig.screen()).contains("from 12.35 to 12.40  264 ft");
+        rig.keys("<C-s>");
+        assertThat(rig.screen()).contains("12.35 to 12.40");
+        assertThat(rig.model().shift().totals().runs().get(0).length().value()).isEqualByComparingTo("264");
+        assertThat(findings(rig, "station-beyond-job")).isEmpty();
+        assertThat(Scenes.typedIn(rig.keys("t"), "from_sta", "14.6")
+                        .keys("<C-s>")
+                        .screen())
+                .contains("stations from 12.0 to 14.5");
     }
 
     /** Without a refill 500 to 900 is no use; with one from 420 to 980 it is (500 - 420) + (980 - 900) = 160 gal. */

@@ -48,8 +48,28 @@ class StationTest {
         assertThat(Station.at(distance, base)).hasToString(station);
     }
 
+    /** A mile is 5280 ft (NIST Handbook 44 Appendix C): 12.35 miles are 65,208 ft. */
     @ParameterizedTest
-    @EnumSource(StationBase.class)
+    @CsvSource({"12.35, 65208", "0.5, 2640", "10.0, 52800", "-0.25, -1320", "0.0001, 0.528"})
+    void aMilepostIsSoManyFeet(String post, BigDecimal feet) {
+        assertThat(Station.of(post).distance()).isEqualTo(feet);
+        assertThat(Station.at(feet, StationBase.MILEPOSTS)).hasToString(post);
+        assertThat(Station.of(post).digits()).isZero();
+    }
+
+    @Test
+    void anyDistanceIsWrittenAsAMilepostToThreeInches() {
+        Random random = new Random(5280);
+        for (int i = 0; i < 500; i++) {
+            BigDecimal feet = BigDecimal.valueOf(random.nextInt(4_000_000) - 100_000, 1);
+            Station post = Station.at(feet, StationBase.MILEPOSTS);
+            assertThat(post.distance().subtract(feet).abs()).isLessThanOrEqualTo(new BigDecimal("0.264"));
+            assertThat(Station.of(post.text())).isEqualTo(post);
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(value = StationBase.class, names = "MILEPOSTS", mode = EnumSource.Mode.EXCLUDE)
     void aStationMadeFromADistanceHasThatDistance(StationBase base) {
         Random random = new Random(20260603);
         for (int i = 0; i < 500; i++) {

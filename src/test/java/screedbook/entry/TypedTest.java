@@ -125,6 +125,35 @@ class TypedTest {
         assertThat(read.could().stream().map(Station::text)).isEqualTo(other == null ? List.of() : List.of(other));
     }
 
+    @ParameterizedTest(name = "row 64: milepost {0} is {1}, or {2}")
+    @CsvSource({
+        "12.35, 12.35, ",
+        "mp 12.35, 12.35, ",
+        "MM12.3, 12.3, ",
+        "12, 12.0, ",
+        "1235, 1235.0, 12.35",
+        "-0.5, -0.5, ",
+        "12.35 ah, 12.35 ah, ",
+        "12.3456, 12.3456, ",
+        "12.34567, , ",
+        "12+35, , "
+    })
+    void aMilepostHasAPointAndNoPlus(String typed, String shown, String other) {
+        Typed<Station> read = Typed.station(typed, StationBase.MILEPOSTS);
+        assertThat(read.value() == null ? null : read.value().text()).isEqualTo(shown);
+        assertThat(read.could().stream().map(Station::text)).isEqualTo(other == null ? List.of() : List.of(other));
+        assertThat(read.trouble())
+                .isEqualTo(shown == null ? "\"" + typed + "\" is no milepost; right would be 12.35" : "");
+    }
+
+    /** A kilometre post of three decimals is offered as the station that it is. */
+    @Test
+    void aKilometrePostIsOfferedAsAStationOfAThousandMetres() {
+        assertThat(Typed.station("12.350", StationBase.M_1000).could())
+                .extracting(Station::text)
+                .containsExactly("12+350");
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {"12+505", "twelve", "12+", "+50", "12++50", "12+50.1234", "12+50 left", "1234567890", "12 50"})

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -65,6 +66,22 @@ class JobTest {
         assertThat(checks.firstLoads()).isEqualTo(3);
         assertThat(checks.grossAndTare()).isEqualTo(YesNo.YES);
         assertThat(checks.thenOneIn()).isEqualTo(5);
+    }
+
+    /** What a job has to have beside them is told too; here only the base counts. */
+    @Test
+    void milepostsGoWithFeetAlone() {
+        assertThat(doubtful("metric")).containsExactly("stationing.base is mileposts in a metric job");
+        assertThat(doubtful("us")).isEmpty();
+    }
+
+    private static List<String> doubtful(String units) {
+        Map<String, Object> values = new HashMap<>(
+                Map.of("id", "a-job", "name", "A job", "zone", "America/Denver", "units", units, "sheet", "practice"));
+        values.put("stationing", Map.of("base", "mileposts"));
+        return JobReading.of(values).doubts().stream()
+                .map(JobReading.Doubt::said)
+                .toList();
     }
 
     @Test

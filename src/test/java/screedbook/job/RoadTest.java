@@ -131,6 +131,25 @@ class RoadTest {
         assertThat(PLAIN.run(at("12+03"), null)).isEmpty();
     }
 
+    /** Posts are seldom a mile apart: where 12.50 back is 12.60 ahead a tenth of a mile (528 ft) is jumped over. */
+    @Test
+    @DisplayName("row 64: a road by mileposts is measured in feet, through its equations")
+    void aRoadByMilepostsIsMeasuredInFeet() {
+        Map<String, Object> even = Map.of("units", "us", "stationing", Map.of("base", "mileposts"));
+        assertThat(Road.of(Fields.build(Job.class, even).value().settled()).length(at("12.35"), at("12.40")))
+                .isEqualTo(Amount.of("264", Unit.FOOT));
+
+        Map<String, Object> jump = Map.of(
+                "units",
+                "us",
+                "stationing",
+                Map.of("base", "mileposts", "equations", List.of(Map.of("back_sta", "12.50", "ahead_sta", "12.60"))));
+        Road road = Road.of(Fields.build(Job.class, jump).value().settled());
+        assertThat(road.length(at("12.45"), at("12.65")).value()).isEqualByComparingTo("528");
+        assertThat(road.station(road.along(at("12.65")))).isEqualTo(at("12.65"));
+        assertThat(road.doubt(at("12.55"))).isPresent();
+    }
+
     @Test
     @DisplayName("row 64: a metric road is measured in metres")
     void aMetricRoadIsInMetres() {
