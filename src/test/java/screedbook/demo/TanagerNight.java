@@ -20,17 +20,21 @@ import screedbook.entry.YesNo;
 
 /** Tuesday 14 July into Wednesday: pull A from station 20+00, with all that is looked at in a night. */
 final class TanagerNight {
-    private static final double START = 2000;
+    static final double START = 2000;
 
     private final Scene scene;
     private final Pen pen;
     private final LookedAt looks;
+    private final TanagerMat mat;
+    private final TanagerCores cores;
     private Paving paving;
 
     TanagerNight(Scene scene) {
         this.scene = scene;
         this.pen = scene.pen("paver", "MV");
         this.looks = new LookedAt(scene, pen, START);
+        this.mat = new TanagerMat(pen, looks);
+        this.cores = new TanagerCores(pen, looks);
     }
 
     /** @return feet along the line where the night joint is */
@@ -43,9 +47,9 @@ final class TanagerNight {
         looks.laid(paving);
         pen.reached((draw, told) -> looks.sampled(draw, told, "MV", 6, n -> 66410 + n));
         looks();
-        stop();
-        mat();
-        density();
+        mat.stop();
+        mat.mat();
+        cores.density();
         end();
         pen.write();
         scene.page();
@@ -156,334 +160,19 @@ final class TanagerNight {
         looks.spread("23:30", 0, 21);
         looks.spread("01:44", 22, 43);
         looks.spread("03:52", 44, 65);
-        depth("21:50", "2.50", "loose", 60, null);
-        depth("22:30", "2.05", "compacted", 400, null);
-        depth("00:50", "2.44", "loose", 60, null);
-        depth("01:30", "1.66", "compacted", 400, "screed told, up a quarter turn");
-        depth("03:10", "2.02", "compacted", 400, null);
-    }
-
-    private void depth(String clock, String inches, String state, double behind, String action) {
-        looks.put(
-                clock,
-                Kind.DEPTH,
-                "thickness_in",
-                inches,
-                "state",
-                state,
-                "place_sta",
-                looks.at(clock, behind),
-                "from_left_ft",
-                "4.0",
-                "pull",
-                "A",
-                "lift",
-                "1",
-                "action",
-                action);
-    }
-
-    private void stop() {
-        looks.put(
-                "23:41",
-                Kind.STOP,
-                "cause",
-                "no-trucks",
-                "text",
-                "a truck with a flat tire at the pit's gate, the others behind it",
-                "place_sta",
-                looks.at("23:41", 0),
-                "pull",
-                "A",
-                "lift",
-                "1",
-                "paver",
-                "P1",
-                "waiting",
-                "0");
-        pen.put(
-                "restart",
-                "00:08",
-                () -> Keyed.of(
-                        Kind.RESTART,
-                        "of",
-                        pen.ref("stop 23:41").toString(),
-                        "place_sta",
-                        looks.at("00:08", 0),
-                        "joint",
-                        "no",
-                        "action",
-                        "mat at the screed 248, within what could be rolled; looked at again with the profile"));
-    }
-
-    private void mat() {
-        looks.mat("21:40", "287", "behind-screed", 15);
-        looks.mat("21:52", "262", "rolling-begins", 120);
-        looks.mat("22:24", "186", "rolling-ends", 700);
-        looks.mat("23:20", "284", "behind-screed", 15);
-        looks.mat("00:14", "249", "behind-screed", 20);
-        looks.mat("00:44", "182", "rolling-ends", 500);
-        looks.mat("02:10", "286", "behind-screed", 15);
-        looks.mat("02:40", "171", "rolling-ends", 700);
-        looks.profile("22:20", 288, 274, "1", "PO", null, null);
-        looks.profile(
-                "00:12", 284, 229, "2", "PO", "paver stopped 27 min", "joint area rolled first; density taken there");
-        looks.profile("03:36", 287, 256, "3", "PO", "cold corner of a truck bed", "hopper wings left open");
-        looks.put(
-                "22:04",
-                Kind.ROLLING,
-                "roller",
-                "R1",
-                "task",
-                "breakdown",
-                "drums",
-                "vibratory",
-                "passes",
-                "5",
-                "mat_begins_degF",
-                "262",
-                "mat_ends_degF",
-                "221",
-                "speed_mph",
-                "2.8",
-                "vibrations",
-                "3000",
-                "drum_width_ft",
-                "5.5",
-                "pull",
-                "A",
-                "lift",
-                "1",
-                "pattern",
-                "control strip of 9 July");
-        looks.put(
-                "22:12",
-                Kind.ROLLING,
-                "roller",
-                "R3",
-                "task",
-                "finish",
-                "drums",
-                "static",
-                "passes",
-                "3",
-                "mat_begins_degF",
-                "204",
-                "mat_ends_degF",
-                "178",
-                "speed_mph",
-                "3.1",
-                "drum_width_ft",
-                "5.5",
-                "pull",
-                "A",
-                "lift",
-                "1",
-                "pattern",
-                "control strip of 9 July");
-        joint("21:34", "transverse", "butt", "20+00", null, "cold", "yes", null, "0.10");
-        joint("01:10", "longitudinal", "notched-wedge", "20+00", "80+00", "cold", null, "0.1", null);
-        straightedge("21:58", "0.12", "over-joint", "20+00", null);
-        straightedge("23:50", "0.09", "along", looks.at("23:50", 900), null);
-        straightedge("00:36", "0.25", "over-joint", looks.at("00:08", 0), "rolled across while hot, 0.14 after");
-        looks.put(
-                "04:10",
-                Kind.AREA,
-                "shape",
-                "taper",
-                "from_sta",
-                "20+00",
-                "to_sta",
-                "21+00",
-                "width_from_ft",
-                "0.0",
-                "width_to_ft",
-                "6.0",
-                "counts",
-                "beside",
-                "pull",
-                "A",
-                "lift",
-                "1",
-                "basis",
-                "tape, widening at the farm road");
-    }
-
-    private void joint(
-            String clock,
-            String run,
-            String shape,
-            String from,
-            String to,
-            String heat,
-            String tacked,
-            String laneLine,
-            String higher) {
-        looks.put(
-                clock,
-                Kind.JOINT,
-                "run",
-                run,
-                "shape",
-                shape,
-                "from_sta",
-                from,
-                "to_sta",
-                to,
-                "pull",
-                "A",
-                "lift",
-                "1",
-                "heat",
-                heat,
-                "tacked",
-                tacked,
-                "lane_line_ft",
-                laneLine,
-                "higher_in",
-                higher);
-    }
-
-    private void straightedge(String clock, String gap, String laid, String place, String action) {
-        looks.put(
-                clock,
-                Kind.STRAIGHTEDGE,
-                "gap_in",
-                gap,
-                "edge_length_ft",
-                "10.0",
-                "laid",
-                laid,
-                "place_sta",
-                place,
-                "pull",
-                "A",
-                "lift",
-                "1",
-                "instrument",
-                "SE-10",
-                "action",
-                action);
-    }
-
-    private void density() {
-        looks.put(
-                "20:19",
-                Kind.INSTRUMENT,
-                "instrument",
-                "NG-1",
-                "against",
-                "cores",
-                "correlated_mix",
-                "12.5-70A",
-                "correlation_lb_ft3",
-                "2.1",
-                "spread_lb_ft3",
-                "0.5",
-                "fit",
-                "yes",
-                "secured",
-                "locked case, chained to the locked truck bed");
-        looks.gauge("22:42", "142.1", "141.7", "4.0", "1", "MV", "DG-118");
-        looks.gauge("22:48", "141.2", "141.9", "9.5", "1", "MV", "DG-118");
-        looks.gauge("00:56", "136.4", "136.9", "6.0", "2", "MV", "DG-118");
-        looks.gauge("01:02", "141.6", "142.0", "3.5", "2", "MV", "DG-118");
-        looks.gauge("03:56", "142.4", "142.2", "8.0", "3", "MV", "DG-118");
-        looks.gauge("04:02", "140.9", "141.4", "5.0", "3", "MV", "DG-118");
-        core("03:20", "C-1", 1500, "5.0", "2.08", "1", null, null, null);
-        core("03:34", "C-2", 4000, "7.5", "1.94", "2", "58+00", "9.0", "manhole frame at the mark");
-        core("03:48", "C-3", 7000, "4.0", "2.11", "3", null, null, null);
-    }
-
-    private void core(
-            String clock,
-            String number,
-            double on,
-            String left,
-            String height,
-            String sublot,
-            String markedAt,
-            String markedLeft,
-            String why) {
-        looks.put(
-                clock,
-                Kind.CORE,
-                "core",
-                number,
-                "diameter_in",
-                "6.00",
-                "taken_by",
-                "PO",
-                "witness",
-                "MV",
-                "filled",
-                "yes",
-                "place_sta",
-                Mat.station(START + on).text(),
-                "from_left_ft",
-                left,
-                "pull",
-                "A",
-                "lift",
-                "1",
-                "mix",
-                "12.5-70A",
-                "lot",
-                "1",
-                "sublot",
-                sublot,
-                "at_random",
-                "yes",
-                "marked_at_sta",
-                markedAt,
-                "marked_left_ft",
-                markedLeft,
-                "why",
-                why,
-                "height_in",
-                height,
-                "sample",
-                "TF-" + number);
-        looks.put(
-                Moment.clock(pen.at(clock).plusMinutes(6)),
-                Kind.SAMPLE,
-                "sample",
-                "TF-" + number,
-                "material",
-                "core",
-                "purpose",
-                "acceptance",
-                "at_random",
-                "yes",
-                "taken_by",
-                "PO",
-                "witness",
-                "MV",
-                "place_sta",
-                Mat.station(START + on).text(),
-                "from_left_ft",
-                left,
-                "pull",
-                "A",
-                "lift",
-                "1",
-                "mix",
-                "12.5-70A",
-                "lot",
-                "1",
-                "sublot",
-                sublot,
-                "seal_number",
-                "664" + (30 + Integer.parseInt(sublot)),
-                "container",
-                "core tube");
+        mat.depth("21:50", "2.50", "loose", 60, null);
+        mat.depth("22:30", "2.05", "compacted", 400, null);
+        mat.depth("00:50", "2.44", "loose", 60, null);
+        mat.depth("01:30", "1.66", "compacted", 400, "screed told, up a quarter turn");
+        mat.depth("03:10", "2.02", "compacted", 400, null);
     }
 
     private void end() {
         Loaded last = paving.loads().get(paving.loads().size() - 1);
         OffsetDateTime at = last.trip.discharged();
         new NightCrew(scene, pen).ends(Moment.clock(at.plusMinutes(4)), "K11 K12 K14 K17 K19 K20 K23 K26");
-        joint(Moment.clock(at.plusMinutes(24)), "transverse", "butt", last.to.text(), null, "hot", "no", null, null);
+        mat.joint(
+                Moment.clock(at.plusMinutes(24)), "transverse", "butt", last.to.text(), null, "hot", "no", null, null);
         looks.put(
                 Moment.clock(at.plusMinutes(30)),
                 Kind.PLANT_TOTAL,
@@ -501,10 +190,10 @@ final class TanagerNight {
                 last.number,
                 "told_by",
                 "pit's scale house, by telephone");
-        hand(Moment.clock(at.plusMinutes(34)), "TF-1-1", "66411");
-        hand(Moment.clock(at.plusMinutes(35)), "TF-1-2", "66421");
-        hand(Moment.clock(at.plusMinutes(36)), "TF-C-1", "66431");
-        hand(Moment.clock(at.plusMinutes(37)), "TF-C-3", "66433");
+        cores.hand(Moment.clock(at.plusMinutes(34)), "TF-1-1", "66411");
+        cores.hand(Moment.clock(at.plusMinutes(35)), "TF-1-2", "66421");
+        cores.hand(Moment.clock(at.plusMinutes(36)), "TF-C-1", "66431");
+        cores.hand(Moment.clock(at.plusMinutes(37)), "TF-C-3", "66433");
         pen.put(
                 null,
                 at.plusMinutes(52),
@@ -512,26 +201,5 @@ final class TanagerNight {
                 opened(131, paving.feet() - 100, "A", "Lane left open to traffic"),
                 Aside.NONE);
         scene.closes(pen, Moment.clock(at.plusMinutes(64)), scene.by("Pia Ostler"), "403.12", null, YesNo.YES);
-    }
-
-    /** The sample goes to the laboratory's driver; one seal is read otherwise than it was written. */
-    private void hand(String clock, String sample, String seal) {
-        looks.put(
-                clock,
-                Kind.CUSTODY,
-                "sample",
-                sample,
-                "given_by",
-                sample.contains("C") ? "PO" : "MV",
-                "taken_by",
-                "GR",
-                "seal_number",
-                seal,
-                "whole",
-                "yes",
-                "condition",
-                "dry, labelled",
-                "location",
-                "trailer at 18+00");
     }
 }
