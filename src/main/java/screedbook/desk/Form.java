@@ -62,6 +62,12 @@ record Form(
         return inputs.stream().anyMatch(i -> !i.text().equals(started.getOrDefault(i.name(), "")));
     }
 
+    /** Whether somebody typed anything: what the program put there by itself is lost by nobody. */
+    boolean keyed() {
+        return inputs.stream()
+                .anyMatch(i -> !i.carried() && !i.text().equals(started.getOrDefault(i.name(), "")));
+    }
+
     Form at(int index) {
         int size = inputs.size();
         return new Form(kind, source, amends, inputs, Math.floorMod(index, size), before, started);

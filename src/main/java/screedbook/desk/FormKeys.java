@@ -17,6 +17,7 @@ import screedbook.entry.Moment;
 import screedbook.entry.Source;
 import screedbook.entry.Standing;
 import screedbook.entry.Ticket;
+import screedbook.entry.Told;
 import screedbook.entry.Unwritten;
 import screedbook.unit.Unit;
 
@@ -32,10 +33,16 @@ final class FormKeys {
     static Step with(Model model, Form form) {
         Form ready = Forms.dues(model, form);
         Model next = model.top(new Screen.Keying(ready));
-        if (!ready.touched()) {
-            return Step.of(next);
+        return kept(next, ready, ready.touched());
+    }
+
+    private static Step kept(Model model, Form form, boolean half) {
+        if (half) {
+            return Step.of(model.halfTyped(form), new Effect.Keep(Forms.draft(form)));
         }
-        return Step.of(next.halfTyped(ready), new Effect.Keep(Forms.draft(ready)));
+        return model.halfTyped().containsKey(form.slot())
+                ? Step.of(model.dropped(form.slot()), new Effect.Drop(form.slot()))
+                : Step.of(model);
     }
 
     static Step typed(Model model, String text) {
@@ -170,16 +177,12 @@ final class FormKeys {
         return keys;
     }
 
-    /** What is half typed stays and is found again under its key. */
+    /** What is half typed stays and is found again under its key; a form in which nobody typed leaves nothing behind. */
     static Step leave(Model model) {
         Form form = form(model);
-        Model back = model.pop();
-        if (!form.touched()) {
-            return Step.of(back);
-        }
-        return Step.of(
-                back.halfTyped(form).say(screedbook.entry.Told.kind(form.kind()) + " stays half typed"),
-                new Effect.Keep(Forms.draft(form)));
+        Step step = kept(model, form, form.keyed());
+        Model back = step.model().pop();
+        return step.with(form.keyed() ? back.say(Told.kind(form.kind()) + " stays half typed") : back);
     }
 
     static Step drop(Model model) {

@@ -8,7 +8,10 @@ import screedbook.entry.Moment;
 import screedbook.entry.Source;
 import screedbook.tally.Stoppage;
 
-/** What the keys do when the paver stops and when it goes on. The moment is that of the key, not of the writing. */
+/**
+ * What the keys do when the paver stops and when it goes on. The moment is that of the key, not of the writing; it
+ * outlives a crash and is gone with Esc, as long as nobody typed anything beside it.
+ */
 final class StopKeys {
     private StopKeys() {}
 
@@ -36,7 +39,7 @@ final class StopKeys {
         if (!live || !(step.model().top() instanceof Screen.Keying keying)) {
             return step;
         }
-        Form form = keying.form().change(Reading.TIME, i -> i.typed(Moment.clock(model.now())));
+        Form form = keying.form().change(Reading.TIME, i -> i.carrying(Moment.clock(model.now())));
         return FormKeys.with(step.model(), form);
     }
 }

@@ -88,6 +88,31 @@ class SiteKeysTest {
     }
 
     @Test
+    void aStopInWhichNobodyTypedLeavesNothingBehindWithEsc() {
+        DeskRig rig = Scenes.night().keys("b<esc>");
+
+        assertThat(rig.model().halfTyped()).isEmpty();
+        assertThat(rig.drafts).isEmpty();
+        assertThat(rig.screen()).doesNotContain("half typed");
+        assertThat(rig.later(3).keys("b").screen()).doesNotContain("half typed").contains("time 20:55");
+    }
+
+    @Test
+    void aStopInWhichSomethingWasTypedStaysHalfTypedWithItsMinute() {
+        DeskRig rig = Scenes.night().keys("b<tab>3<esc>").later(3).keys("b");
+
+        assertThat(rig.screen()).contains("half typed before").contains("time 20:52");
+    }
+
+    @Test
+    void whatWasTypedAndTakenAwayAgainIsNotHalfTyped() {
+        DeskRig rig = Scenes.night().keys("nrain<backspace><backspace><backspace><backspace><esc>");
+
+        assertThat(rig.model().halfTyped()).isEmpty();
+        assertThat(rig.drafts).isEmpty();
+    }
+
+    @Test
     void whileAPaverStandsTheSideCountsTheMinutesAndTheSameKeyEndsIt() {
         DeskRig rig = SiteScenes.stopped();
         assertThat(rig.later(13).screen()).contains("stopped 13 min", "3 trucks waiting");
