@@ -54,17 +54,34 @@ final class SampleForms {
         }
     }
 
-    /** The oldest random place of which nothing was taken; without one, the last load. */
+    /** The oldest random place of which nothing was taken; without one, the last load, and whether at random is asked. */
     private static void sample(Model model, Map<String, String> carried) {
-        if (!open(model, carried, Kind.SAMPLE)) {
+        if (open(model, carried, Kind.SAMPLE)) {
+            ofTheMix(carried);
+        } else {
             lastLoad(model).ifPresent(load -> load(model, load, carried));
         }
+    }
+
+    /** At a random place of a mix nothing else is taken: what the last sample was of, in its jar, does not go on. */
+    private static void ofTheMix(Map<String, String> carried) {
+        String of = carried.getOrDefault("material", Sample.Material.MIX.word());
+        if (!of.equals(Sample.Material.MIX.word()) && !of.equals(Sample.Material.CORE.word())) {
+            carried.remove("material");
+            carried.remove("container");
+        }
+    }
+
+    /** A load that was drawn by its tons is for a sample; a place in the mat is for a core or a reading too. */
+    private static boolean isFor(Kind kind, Standing<Draw> place) {
+        return kind == Kind.SAMPLE || place.entry().reached().fromLeft() != null;
     }
 
     private static boolean open(Model model, Map<String, String> carried, Kind kind) {
         Optional<Standing<Draw>> place = samples(model).places().stream()
                 .filter(p -> p.taken().isEmpty())
                 .map(Samples.Place::draw)
+                .filter(p -> isFor(kind, p))
                 .findFirst();
         place.ifPresent(p -> place(model, p, carried, kind));
         return place.isPresent();

@@ -19,7 +19,7 @@ public record Sample(What what, Origin origin, Keeping keeping) implements Entry
             @Blank(value = "for", due = Blank.Due.ASKED, carry = true, width = 16)
             Purpose purpose,
 
-            @Blank(value = "random", due = Blank.Due.ASKED, carry = true, width = 4)
+            @Blank(value = "random", due = Blank.Due.ASKED, width = 4)
             YesNo atRandom,
 
             @Blank(value = "taken by", pick = Blank.Pick.PERSON, carry = true, width = 14)

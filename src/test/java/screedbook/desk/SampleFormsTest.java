@@ -64,7 +64,11 @@ class SampleFormsTest {
     }
 
     static DeskRig placed() {
-        DeskRig rig = loaded();
+        return drawn(loaded(), Amount.of("4.5", Unit.FOOT));
+    }
+
+    /** @param left how far from the left edge; null where a load was drawn by its tons */
+    private static DeskRig drawn(DeskRig rig, Amount left) {
         Draw draw = Draw.reached(
                 "12.5-70A",
                 1,
@@ -76,7 +80,7 @@ class SampleFormsTest {
                         "B",
                         2,
                         Station.of("14+05"),
-                        Amount.of("4.5", Unit.FOOT),
+                        left,
                         null,
                         null,
                         List.of()));
@@ -118,6 +122,53 @@ class SampleFormsTest {
 
         rig.keys("me");
         assertThat(form(rig).text("draw")).as("the place has its sample").isEmpty();
+    }
+
+    @Test
+    void aLoadDrawnByItsTonsIsForASampleAndNotForACoreOrAReading() {
+        DeskRig rig = drawn(loaded(), null);
+        for (String key : List.of("mc", "mg")) {
+            rig.keys(key);
+            assertThat(form(rig).text("at_random")).isEmpty();
+            assertThat(form(rig).text("place_sta")).isEmpty();
+            assertThat(form(rig).text("sublot")).isEmpty();
+            rig.keys("<esc>");
+        }
+
+        assertThat(form(rig.keys("me")).text("at_random")).isEqualTo("yes");
+    }
+
+    @Test
+    void aPlaceDrawnInTheMatIsForACoreAndAReadingToo() {
+        DeskRig rig = placed();
+        for (String key : List.of("mc", "mg")) {
+            rig.keys(key);
+            assertThat(form(rig).text("at_random")).isEqualTo("yes");
+            assertThat(form(rig).text("from_left_ft")).isEqualTo("4.5");
+            rig.keys("<esc>");
+        }
+    }
+
+    @Test
+    void whetherASampleIsAtRandomDoesNotGoOnFromTheLastOne() {
+        DeskRig rig = placed();
+        Scenes.keyed(rig, "me", Map.of("sample", "S-1", "material", "mix", "purpose", "acceptance"));
+
+        rig.keys("me");
+
+        assertThat(form(rig).text("at_random")).as("asked anew").isEmpty();
+        assertThat(form(rig).text("material")).isEqualTo("mix");
+    }
+
+    @Test
+    void aSampleOfTackDoesNotMakeTheNextOneAtARandomPlaceOneOfTack() {
+        DeskRig rig = loaded();
+        Scenes.keyed(rig, "me", Map.of("sample", "T-1", "material", "tack", "purpose", "acceptance", "at_random", "no"));
+
+        drawn(rig, null).keys("me");
+
+        assertThat(form(rig).text("at_random")).isEqualTo("yes");
+        assertThat(form(rig).text("material")).isEmpty();
     }
 
     @Test
