@@ -48,7 +48,8 @@ final class HalfParts {
         if (typed instanceof Map<?, ?> blanks) {
             for (Map.Entry<?, ?> each : blanks.entrySet()) {
                 String name = each.getKey().toString();
-                form = form.change(name, i -> i.typed(each.getValue().toString())).at(name);
+                form = form.change(name, i -> i.typed(each.getValue().toString()))
+                        .at(name);
             }
         }
         return form;

@@ -22,6 +22,7 @@ final class RuleCases {
         DueCases.add();
         PlantCases.add();
         SampleCases.add();
+        DensityCases.add();
         SiteCases.add();
     }
 
