@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -24,6 +25,7 @@ final class Archived {
     private final Path folder;
     private final Path compact;
     private final Map<String, String> sound;
+    private final Map<String, Long> parts = new HashMap<>();
     private final List<Damage> damages = new ArrayList<>();
     private final List<Verdict.Beside> beside = new ArrayList<>();
 
@@ -64,7 +66,8 @@ final class Archived {
                 file(row);
                 compact(row);
             }
-            for (String each : there()) {
+            noMoreThanNamed();
+            for (String each : there(folder)) {
                 if (!named.contains(each) && !AROUND.contains(each)) {
                     unnamed(each);
                 }
@@ -101,13 +104,27 @@ final class Archived {
         if (name.isEmpty() || !Files.isDirectory(compact)) {
             return;
         }
+        long offset = Long.parseLong(row.get("compact_offset"));
+        parts.merge(name, offset + Long.parseLong(row.get("bytes")), Math::max);
         Path part = compact.resolve(name);
-        if (!Files.isRegularFile(part) || !holds(part, Long.parseLong(row.get("compact_offset")), row)) {
-            damages.add(new Damage(
-                    "compact/" + compact.getFileName() + "/" + name,
-                    0,
-                    "it does not hold " + row.get("file") + " where the manifest says"));
+        if (!Files.isRegularFile(part) || !holds(part, offset, row)) {
+            compact(name, "it does not hold " + row.get("file") + " where the manifest says");
         }
+    }
+
+    /** Whoever reads the compact copy reads every line that is in it. */
+    private void noMoreThanNamed() throws IOException {
+        for (String part : Files.isDirectory(compact) ? there(compact) : List.<String>of()) {
+            if (!parts.containsKey(part)) {
+                compact(part, "the manifest does not name it");
+            } else if (Files.size(compact.resolve(part)) > parts.get(part) + 1) {
+                compact(part, "it holds more than the manifest says");
+            }
+        }
+    }
+
+    private void compact(String part, String said) {
+        damages.add(new Damage("compact/" + compact.getFileName() + "/" + part, 0, said));
     }
 
     private static boolean holds(Path file, long from, CSVRecord row) throws IOException {
@@ -119,10 +136,10 @@ final class Archived {
         }
     }
 
-    private List<String> there() throws IOException {
-        try (Stream<Path> files = Files.walk(folder)) {
+    private static List<String> there(Path below) throws IOException {
+        try (Stream<Path> files = Files.walk(below)) {
             return files.filter(file -> Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS))
-                    .map(file -> folder.relativize(file).toString().replace('\\', '/'))
+                    .map(file -> below.relativize(file).toString().replace('\\', '/'))
                     .sorted()
                     .toList();
         }

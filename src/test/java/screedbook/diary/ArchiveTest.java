@@ -138,7 +138,8 @@ class ArchiveTest {
 
         Files.delete(month.resolve("2026-05-18-day.tack.jsonl"));
         Files.delete(month.resolve("2026-05-18-day.tack.seal"));
-        Files.write(compact, Files.readString(compact).replace("T104", "T105").getBytes());
+        Files.write(compact, (Files.readString(compact).replace("T104", "T105") + "{\"n\":1}\n").getBytes());
+        Files.copy(compact, compact.resolveSibling("part-0002.jsonl"));
         Files.write(page, Files.readString(page).replace("1918.68", "1918.86").getBytes());
         Files.writeString(job.resolve("notes.txt"), "seen on the shelf");
         Files.copy(month.resolve("2026-05-12-day.paver.jsonl"), month.resolve("2026-05-11-day.paver.jsonl"));
@@ -150,7 +151,9 @@ class ArchiveTest {
                         "days/2026-05-12-day.txt: its bytes are not those of the manifest",
                         "year=2026/month=05/2026-05-11-day.paver.jsonl: the manifest does not name it",
                         "compact/job=harrow-bend/year=2026/month=05/part-0001.jsonl: it does not hold"
-                                + " year=2026/month=05/2026-05-12-day.paver.jsonl where the manifest says");
+                                + " year=2026/month=05/2026-05-12-day.paver.jsonl where the manifest says",
+                        "compact/job=harrow-bend/year=2026/month=05/part-0001.jsonl: it holds more than the manifest says",
+                        "compact/job=harrow-bend/year=2026/month=05/part-0002.jsonl: the manifest does not name it");
         assertThat(Verify.of(JobFolder.at(job)).beside())
                 .contains(new Verdict.Beside("notes.txt", "the manifest does not name it"));
 
