@@ -38,7 +38,20 @@ class DoorTest {
         named.addAll(List.of("-h", "--help", "-V", "--version"));
 
         assertThat(Main.COMMANDS).containsExactlyInAnyOrderElementsOf(named);
-        assertThat(launcher()).containsExactlyInAnyOrderElementsOf(named);
+        assertThat(launcher("screedbook", "(?m)^case \\$2 in\\n([^)]+)\\)", " \\| "))
+                .containsExactlyInAnyOrderElementsOf(named);
+        assertThat(launcher("screedbook.cmd", "(?m)^for %%C in \\(([^)]+)\\) do ", " "))
+                .containsExactlyInAnyOrderElementsOf(named);
+    }
+
+    /** A path such as C:/Program Files (x86) ends a block of the command interpreter; so there is none. */
+    @Test
+    void theWindowsLauncherHasNoBlockThatAPathCouldEndAndKnowsTheFirstClass() throws IOException {
+        String text = Files.readString(Path.of("src/main/sh/screedbook.cmd"));
+
+        assertThat(text.lines()).noneMatch(line -> line.endsWith("("));
+        assertThat(text).contains(" screedbook.Start %*").contains("exit /b 3");
+        assertThat(text.replace("\r\n", "")).as("line ends").doesNotContain("\n", "\r");
     }
 
     @Test
@@ -95,11 +108,10 @@ class DoorTest {
                 .isEqualTo((byte) 52);
     }
 
-    private static List<String> launcher() throws IOException {
-        Matcher list = Pattern.compile("(?m)^case \\$2 in\\n([^)]+)\\)")
-                .matcher(Files.readString(Path.of("src/main/sh/screedbook")));
+    private static List<String> launcher(String file, String pattern, String between) throws IOException {
+        Matcher list = Pattern.compile(pattern).matcher(Files.readString(Path.of("src/main/sh", file)));
         assertThat(list.find()).isTrue();
-        return List.of(list.group(1).split(" \\| "));
+        return List.of(list.group(1).split(between));
     }
 
     private Said said(List<String> options, String... words) throws Exception {

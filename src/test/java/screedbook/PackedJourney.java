@@ -66,6 +66,26 @@ class PackedJourney {
         assertThat(launcher).isEqualTo(file);
     }
 
+    /**
+     * A stand-in for Java 8: it refuses every option of later ones, unless it is told first to pass over them, and can
+     * read no class but the first one.
+     */
+    @Test
+    void theLauncherComesAsFarAsTheFirstClassUnderAnOldJava() throws Exception {
+        Path old = Files.createDirectories(home.resolve("old/bin")).resolve("java");
+        Files.writeString(old, """
+                #!/bin/sh
+                case $1 in -XX:+IgnoreUnrecognizedVMOptions) ;; *) echo "Unrecognized option"; exit 1 ;; esac
+                for word; do case $word in screedbook.*) echo "first class $word"; exit 3 ;; esac; done
+                """);
+        assertThat(old.toFile().setExecutable(true)).isTrue();
+
+        for (String word : List.of("--help", "nowhere")) {
+            assertThat(said(Map.of("JAVA_HOME", home.resolve("old").toString()), LAUNCHER.toString(), word))
+                    .isEqualTo(new Said(3, "first class screedbook.Start\n", ""));
+        }
+    }
+
     @Test
     void theLauncherIsFoundThroughALinkAndUnderAPlainLocale() throws Exception {
         Path link = Files.createSymbolicLink(home.resolve("log"), LAUNCHER);

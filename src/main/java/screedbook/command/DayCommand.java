@@ -18,7 +18,7 @@ import screedbook.report.DayPaper;
 /** {@code screedbook day}: the page of a shift. */
 @Command(name = "day", description = "print the page of a shift")
 final class DayCommand implements Callable<Integer> {
-    private static final Map<String, Function<DayPaper, String>> FORMS = new LinkedHashMap<>();
+    static final Map<String, Function<DayPaper, String>> FORMS = new LinkedHashMap<>();
 
     static {
         FORMS.put("text", DayPage::text);

@@ -29,6 +29,8 @@ import screedbook.shelf.Shelf;
         name = "find",
         description = "find entries in any shift of any job: by ticket, truck, station, person, finding or words")
 final class FindCommand implements Callable<Integer> {
+    static final List<String> FORMATS = List.of("text", "csv");
+
     @ParentCommand
     private Commands all;
 
@@ -76,8 +78,9 @@ final class FindCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Stopped, IOException {
-        if (!List.of("text", "csv").contains(format)) {
-            throw Stopped.usage("--format " + format + " is not known; right would be one of text, csv");
+        if (!FORMATS.contains(format)) {
+            throw Stopped.usage(
+                    "--format " + format + " is not known; right would be one of " + String.join(", ", FORMATS));
         }
         Sought sought = sought();
         List<Shelf> shelves = new ArrayList<>();

@@ -17,7 +17,7 @@ import screedbook.report.FindingsPage;
 /** {@code screedbook findings}: what a reader of a shift should see. */
 @Command(name = "findings", description = "list the findings of a shift with their answers")
 final class FindingsCommand implements Callable<Integer> {
-    private static final Map<String, Function<DayPaper, String>> FORMS = new LinkedHashMap<>();
+    static final Map<String, Function<DayPaper, String>> FORMS = new LinkedHashMap<>();
 
     static {
         FORMS.put("text", FindingsPage::text);

@@ -1,5 +1,6 @@
 package screedbook.command;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -32,7 +33,8 @@ final class JobWord {
     static Shelf shelf(Path folder) throws Stopped {
         there(folder);
         if (!isJob(folder)) {
-            throw Stopped.disk(folder + " is not the folder of a job: it holds no job.json and no diary");
+            throw Stopped.disk(
+                    folder + " is not the folder of a job: it holds no job.json and no diary" + inside(folder));
         }
         return Shelf.at(folder);
     }
@@ -44,13 +46,26 @@ final class JobWord {
 
     private static void there(Path folder) throws Stopped {
         if (!Files.isDirectory(folder)) {
-            throw Stopped.disk("there is no folder " + folder);
+            throw Stopped.disk("there is no folder " + folder + "; right would be the folder of a job");
         }
         Path diary = folder.resolve("diary");
         for (Path each : Files.isDirectory(diary) ? Stream.of(folder, diary).toList() : List.of(folder)) {
             if (!Files.isReadable(each) || !Files.isExecutable(each)) {
-                throw Stopped.disk("no permission for " + each);
+                throw Stopped.disk(Reason.permission(each));
             }
+        }
+    }
+
+    /** A job that lies right in a folder that is none itself; deeper nobody looks on the way to a mistake. */
+    private static String inside(Path folder) {
+        try (Stream<Path> inside = Files.list(folder)) {
+            return inside.filter(JobWord::isJob)
+                    .sorted()
+                    .findFirst()
+                    .map(job -> "; right would be one in it, such as " + job)
+                    .orElse("; screedbook new " + folder + " makes one of it");
+        } catch (IOException e) {
+            return "";
         }
     }
 

@@ -27,7 +27,7 @@ import screedbook.spec.SpecSheet;
 final class LimitsCommand implements Callable<Integer> {
     private static final DateTimeFormatter AT =
             DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm").withResolverStyle(ResolverStyle.STRICT);
-    private static final Map<String, Function<Said, String>> FORMS = new LinkedHashMap<>();
+    static final Map<String, Function<Said, String>> FORMS = new LinkedHashMap<>();
 
     static {
         FORMS.put("text", said -> LimitsPage.text(said.job(), said.sheet(), said.cases()));
@@ -35,7 +35,7 @@ final class LimitsCommand implements Callable<Integer> {
     }
 
     /** What is to be printed. */
-    private record Said(Job job, SpecSheet sheet, List<InCase> cases) {}
+    record Said(Job job, SpecSheet sheet, List<InCase> cases) {}
 
     @Spec
     private CommandSpec spec;

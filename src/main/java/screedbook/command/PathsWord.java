@@ -27,7 +27,8 @@ final class PathsWord {
         Map<Path, Path> jobs = new LinkedHashMap<>();
         for (Path path : paths.isEmpty() ? List.of(Path.of(".")) : paths) {
             if (!Files.isDirectory(path)) {
-                throw Stopped.disk("there is no folder " + path);
+                throw Stopped.disk(
+                        "there is no folder " + path + "; right would be the folder of a job, or one that holds jobs");
             }
             List<Path> found = Jobs.in(path);
             if (found.isEmpty()) {

@@ -11,6 +11,11 @@ import java.nio.file.NotDirectoryException;
 final class Reason {
     private Reason() {}
 
+    /** Neither reading nor writing is allowed there, and who could change that. */
+    static String permission(Object file) {
+        return "no permission for " + file + "; its owner can give it, or another folder can be named";
+    }
+
     static String of(IOException e) {
         String file = e instanceof FileSystemException disk ? disk.getFile() : null;
         if (file == null) {
@@ -20,7 +25,7 @@ final class Reason {
             return "there is no " + file;
         }
         if (e instanceof AccessDeniedException) {
-            return "no permission for " + file;
+            return permission(file);
         }
         if (e instanceof FileAlreadyExistsException || e instanceof NotDirectoryException) {
             return file + " is there already and is not a folder";

@@ -33,6 +33,8 @@ import screedbook.season.Season;
         name = "season",
         description = "add up many shifts of many jobs: by shift, day, week, month, job, mix, pull and lift")
 final class SeasonCommand implements Callable<Integer> {
+    static final List<String> FORMATS = List.of("text", "csv", "json");
+
     private static final Set<String> PAGE = Set.of("week", "month", "job");
 
     @ParentCommand
@@ -84,8 +86,9 @@ final class SeasonCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Stopped, IOException {
         Set<String> parts = parts();
-        if (!List.of("text", "csv", "json").contains(format)) {
-            throw Stopped.usage("--format " + format + " is not known; right would be one of text, csv, json");
+        if (!FORMATS.contains(format)) {
+            throw Stopped.usage(
+                    "--format " + format + " is not known; right would be one of " + String.join(", ", FORMATS));
         }
         if (!by.isEmpty() && (loads || format.equals("text"))) {
             throw Stopped.usage("--by goes with --format csv or json");

@@ -28,7 +28,7 @@ import screedbook.report.RecordPaper;
         name = "verify",
         description = "tell whether the record of a job, or of every job in a folder, is as it was written")
 final class VerifyCommand implements Callable<Integer> {
-    private static final Map<String, Function<List<RecordPaper>, String>> FORMS = new LinkedHashMap<>();
+    static final Map<String, Function<List<RecordPaper>, String>> FORMS = new LinkedHashMap<>();
 
     static {
         FORMS.put("text", papers -> papers.stream().map(RecordPage::text).collect(Collectors.joining()));

@@ -7,8 +7,7 @@ public final class View {
     public static Canvas of(Model model, int width, int height) {
         Canvas.Pen pen = Canvas.pen(width, height);
         if (width < 20 || height < 5) {
-            pen.put(0, 0, "too small", Style.ALERT);
-            return pen.done();
+            return tooSmall(pen, width);
         }
         Frame frame = new Frame(pen, model);
         body(model, frame);
@@ -16,6 +15,19 @@ public final class View {
         Canvas drawn = pen.done();
         boolean covered = drawn.cursorY() < frame.top() || drawn.cursorY() >= frame.bottom();
         return covered ? pen.cursor(-1, -1).done() : drawn;
+    }
+
+    /** What is the matter and what to do, word by word as far as there is room. */
+    private static Canvas tooSmall(Canvas.Pen pen, int width) {
+        int row = 0;
+        String line = "";
+        for (String word : "too small, make it larger: what was typed stays".split(" ")) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            row += longer.length() > width && !line.isEmpty() ? 1 : 0;
+            line = longer.length() > width ? word : longer;
+            pen.put(0, row, line, Style.ALERT);
+        }
+        return pen.done();
     }
 
     private static void body(Model model, Frame frame) {

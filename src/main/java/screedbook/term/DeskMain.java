@@ -53,7 +53,8 @@ public final class DeskMain {
         Path folder = words.demo() ? Demo.copy() : words.folder();
         if (!Files.isDirectory(folder)) {
             err.println("screedbook: there is no folder " + Shown.text(folder.toString())
-                    + "; screedbook new DIR makes one for a job, screedbook --demo shows one");
+                    + "; screedbook new DIR makes one for a job, screedbook --demo shows one, screedbook --help tells"
+                    + " the commands");
             return 3;
         }
         Clock clock = new MachineClock();

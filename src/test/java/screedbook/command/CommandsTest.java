@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import screedbook.shelf.KeptShift;
 
 /** What all commands have in common: how they are asked for help, what they say of words that cannot be meant. */
 class CommandsTest {
@@ -26,14 +27,20 @@ class CommandsTest {
     @Test
     void aFolderWithoutAJobIsSaid() throws IOException {
         assertThat(Said.by("day", job.toString()))
-                .isEqualTo(new Said(3, "", "screedbook day: there is no folder " + job + "\n"));
+                .isEqualTo(new Said(
+                        3, "", "screedbook day: there is no folder " + job + "; right would be the folder of a job\n"));
         Files.createDirectory(job);
         assertThat(Said.by("findings", job.toString()))
                 .isEqualTo(new Said(
                         3,
                         "",
                         "screedbook findings: " + job
-                                + " is not the folder of a job: it holds no job.json and no diary\n"));
+                                + " is not the folder of a job: it holds no job.json and no diary; screedbook new "
+                                + job
+                                + " makes one of it\n"));
+        KeptShift.job(job.resolve("east"));
+        assertThat(Said.by("findings", job.toString()).err())
+                .endsWith("no diary; right would be one in it, such as " + job.resolve("east") + "\n");
         Said.by("new", job.toString());
         assertThat(Said.by("csv", job.toString(), "--to", folder.toString()))
                 .isEqualTo(new Said(3, "", "screedbook csv: " + job + " holds no shift yet\n"));
