@@ -25,6 +25,7 @@ import screedbook.spec.Quantity;
 import screedbook.spec.Situation;
 import screedbook.spec.SpecSheet;
 import screedbook.tally.Load;
+import screedbook.tally.WeighedAgain;
 import screedbook.unit.Amount;
 import screedbook.unit.Unit;
 
@@ -55,7 +56,12 @@ final class SightRules {
                     "net-same-again",
                     Sort.LOOK_AGAIN,
                     "Loads of a truck in a row differ in net.",
-                    SightRules::netSameAgain));
+                    SightRules::netSameAgain),
+            new Rule(
+                    "weighed-again",
+                    Sort.LOOK_AGAIN,
+                    "A load that is weighed again on another scale weighs what its ticket prints.",
+                    SightRules::weighedAgain));
 
     private SightRules() {}
 
@@ -95,7 +101,9 @@ final class SightRules {
     private static List<Mark> notSeen(Look look) {
         Set<String> seen = noted(look, Truck.Step.SEEN);
         boolean listed = !noted(look, Truck.Step.ON_JOB).isEmpty();
-        return seen.isEmpty() || listed ? List.of() : absent(look, seen, "was seen", "as seen");
+        boolean watched = look.day().standing(Truck.class).stream()
+                .anyMatch(t -> step(t) == Truck.Step.SEEN && t.entry().gross() == null);
+        return !watched || listed ? List.of() : absent(look, seen, "was seen", "as seen");
     }
 
     private static List<Mark> absent(Look look, Set<String> noted, String did, String as) {
@@ -224,6 +232,27 @@ final class SightRules {
             }
             equal(marks, truck, run, a);
         }));
+        return marks;
+    }
+
+    private static List<Mark> weighedAgain(Look look) {
+        List<Mark> marks = new ArrayList<>();
+        look.job().ifPresent(job -> {
+            for (WeighedAgain each : WeighedAgain.of(look.day(), job)) {
+                String where = "truck " + each.weighed().entry().truck() + ", " + Look.name(each.ticket()) + ": "
+                        + each.what() + " " + Figures.text(each.found().shown(0)) + " on another scale, printed "
+                        + Figures.text(each.printed().shown(0)) + ", " + each.difference() + ":";
+                each.percent()
+                        .ifPresent(percent -> Marks.odd(
+                                        Quantity.WEIGHED_AGAIN,
+                                        List.of(
+                                                each.weighed().ref(),
+                                                each.ticket().ref()),
+                                        where,
+                                        percent)
+                                .forEach(marks::add));
+            }
+        });
         return marks;
     }
 

@@ -28,7 +28,7 @@ final class KindMenu {
                             of("p", Kind.PART, "part of a load"),
                             of("w", Kind.WASTE),
                             of("n", Kind.NUMBER, "ticket number explained"),
-                            of("t", Kind.TRUCK, "truck on, off or seen"),
+                            of("t", Kind.TRUCK, "truck on, off, seen or weighed"),
                             of("l", Kind.PLANT_TOTAL),
                             new Choice(
                                     "L",

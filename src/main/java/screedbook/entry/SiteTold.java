@@ -61,7 +61,9 @@ final class SiteTold {
                     parts,
                     joined(t.truck(), word(t.step())),
                     t.location(),
-                    t.tare() == null ? null : "tare " + text(t.tare()));
+                    t.tare() == null ? null : "tare " + text(t.tare()),
+                    t.gross() == null ? null : "gross " + text(t.gross()),
+                    t.ticket() == null ? null : "ticket " + t.ticket());
         } else if (entry instanceof Crew c) {
             String count = c.howMany() == null ? null : c.howMany().toString();
             String hours = c.hours() == null ? null : c.hours().toPlainString() + " h each";

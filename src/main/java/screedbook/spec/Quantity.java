@@ -103,6 +103,8 @@ public enum Quantity implements Word {
     TARE(Measure.SCALE),
     /** The tare that the weights come to less the truck's usual one, without sign. */
     TARE_DIFFERENCE(Measure.SCALE),
+    /** A load weighed again on another scale less what its ticket prints, without sign, in hundredths of that. */
+    WEIGHED_AGAIN(Measure.PERCENT),
     /** Gross weight of a loaded truck. */
     GROSS(Measure.SCALE),
     /** From one discharge of a truck to its next loading. */

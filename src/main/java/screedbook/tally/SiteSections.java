@@ -273,6 +273,23 @@ final class SiteSections {
                             text.isEmpty() ? "nothing more noted" : text,
                             working("its last check", told(checks), refs(checks)));
                 });
+        for (WeighedAgain each : WeighedAgain.of(day, job)) {
+            String truck = each.weighed().entry().truck();
+            figures.text(
+                    "weighed-again." + each.weighed().ref(),
+                    "truck " + truck + " weighed again"
+                            + (each.ticket().entry().paper().number() == null
+                                    ? ""
+                                    : ", ticket "
+                                            + each.ticket().entry().paper().number()),
+                    each.what() + " " + each.found().shown(0).text() + ", printed "
+                            + each.printed().shown(0).text() + ", " + each.difference()
+                            + each.percent().map(p -> " (" + p.text() + ")").orElse(""),
+                    working(
+                            each.what() + " on the other scale less what the ticket prints",
+                            each.how().isEmpty() ? List.of() : List.of(each.how()),
+                            List.of(each.weighed().ref(), each.ticket().ref())));
+        }
         return figures.section("instruments", "Instruments checked");
     }
 }

@@ -44,6 +44,35 @@ final class PlantCases {
                         .at("21:05", "truck truck=T104 step=seen")
                         .load("21:10", "1002", "truck=T118"),
                 s -> s.load("21:00", "1001", "").load("21:10", "1002", "truck=T118"));
+        RuleCases.rule(
+                "truck-not-seen",
+                "",
+                Sort.LOOK_AGAIN,
+                "truck T118, ticket 1002: not noted that it was seen",
+                s -> s.load("21:00", "1001", "")
+                        .at("21:05", "truck truck=T104 step=seen")
+                        .load("21:10", "1002", "truck=T118"),
+                s -> s.load("21:00", "1001", "")
+                        .at("21:05", "truck truck=T104 step=seen gross_lb=72020")
+                        .load("21:10", "1002", "truck=T118"));
+        // 730 lb of 72,020 are 1.01 %, 720 lb are 1.00 %.
+        RuleCases.rule(
+                "weighed-again",
+                "",
+                Sort.LOOK_AGAIN,
+                "truck T104, ticket 1001: gross 71,290 lb on another scale, printed 72,020 lb, 730 lb less: 1.01 %",
+                s -> s.at("20:55", "truck truck=T104 gross_lb=71290")
+                        .load("21:00", "1001", "gross_lb=72020 tare_lb=27400"),
+                s -> s.at("20:55", "truck truck=T104 gross_lb=71300")
+                        .load("21:00", "1001", "gross_lb=72020 tare_lb=27400"));
+        // 22.31 tons are 44,620 lb; 72,500 less the usual tare of 27,400 are 45,100, 480 lb or 1.08 % more.
+        RuleCases.rule(
+                "weighed-again",
+                "",
+                Sort.LOOK_AGAIN,
+                "truck T104, ticket 1001: net 45,100 lb on another scale, printed 44,620 lb, 480 lb more: 1.08 %",
+                s -> s.load("21:00", "1001", "").at("21:05", "truck truck=T104 gross_lb=72500 ticket=1001"),
+                s -> s.load("21:00", "1001", "").at("21:05", "truck truck=T104 gross_lb=72500"));
         RuleCases.shifts(
                 "round-short",
                 "38",
