@@ -64,8 +64,7 @@ record Form(
 
     /** Whether somebody typed anything: what the program put there by itself is lost by nobody. */
     boolean keyed() {
-        return inputs.stream()
-                .anyMatch(i -> !i.carried() && !i.text().equals(started.getOrDefault(i.name(), "")));
+        return inputs.stream().anyMatch(i -> !i.carried() && !i.text().equals(started.getOrDefault(i.name(), "")));
     }
 
     Form at(int index) {

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import screedbook.Accusing;
 import screedbook.entry.PlantRows;
 import screedbook.entry.Ref;
 import screedbook.tally.Figure;
@@ -156,9 +157,8 @@ class PlantRulesTest {
     @Test
     void noSentenceAboutThePlantAccuses() {
         String all = causes(three("fate=rejected").at("23:00", TOTAL + "loads=4 tons_ston=42.46"));
-        assertThat(all)
-                .contains("may be behind it")
-                .doesNotContainPattern("(?i)fraud|cheat|false|fake|suspicio|violat|fail");
+        assertThat(all).contains("may be behind it");
+        assertThat(Accusing.in(all)).isEmpty();
     }
 
     @Test

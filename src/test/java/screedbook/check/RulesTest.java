@@ -15,6 +15,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import screedbook.Accusing;
 import screedbook.Situations;
 import screedbook.entry.Ref;
 import screedbook.entry.ShiftId;
@@ -144,11 +145,7 @@ class RulesTest {
 
         assertThat(sentences)
                 .isNotEmpty()
-                .allSatisfy(
-                        s -> assertThat(s.toLowerCase())
-                                .doesNotContainPattern(
-                                        "\\b(fraud|cheat|violat|fail|illegal|fals|fake|guilt|wrong|bad|error|suspic|copied"
-                                                + "|tamper|manipulat|lie[ds]?\\b.*\\babout|reject by|must not|penal|blame|negligen|careless|pass(es|ed)?\\b)"));
+                .allSatisfy(s -> assertThat(Accusing.in(s)).isEmpty());
     }
 
     @Test

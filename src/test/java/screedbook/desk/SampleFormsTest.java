@@ -163,7 +163,8 @@ class SampleFormsTest {
     @Test
     void aSampleOfTackDoesNotMakeTheNextOneAtARandomPlaceOneOfTack() {
         DeskRig rig = loaded();
-        Scenes.keyed(rig, "me", Map.of("sample", "T-1", "material", "tack", "purpose", "acceptance", "at_random", "no"));
+        Scenes.keyed(
+                rig, "me", Map.of("sample", "T-1", "material", "tack", "purpose", "acceptance", "at_random", "no"));
 
         drawn(rig, null).keys("me");
 

@@ -5,38 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import screedbook.Accusing;
 import screedbook.unit.UnitSystem;
 
 /** Entries told in one line. */
 class ToldTest {
-    /** Words that accuse or judge; none of them stands in a label, a help or a word of a list. */
-    private static final List<String> ACCUSING = List.of(
-            "fraud",
-            "cheat",
-            "violat",
-            "fail",
-            "guilt",
-            "illegal",
-            "false",
-            "wrong",
-            "bad ",
-            "fault",
-            "blame",
-            "lie ",
-            "theft",
-            "steal",
-            "deceiv",
-            "misconduct",
-            "suspic",
-            "offen",
-            "pass ",
-            "passed");
-
     @ParameterizedTest
     @EnumSource(Kind.class)
     void everyKindIsToldInOneLineThatIsSafeToLookAt(Kind kind) {
@@ -71,9 +48,7 @@ class ToldTest {
             said.addAll(field.words());
         }
         for (String text : said) {
-            for (String word : ACCUSING) {
-                assertThat(text.toLowerCase(Locale.ROOT) + " ").doesNotContain(word);
-            }
+            assertThat(Accusing.in(text)).as(text).isEmpty();
         }
     }
 
