@@ -3,24 +3,37 @@ package screedbook.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
-import java.util.stream.Collectors;
 import screedbook.check.Cautions;
 import screedbook.entry.HandOver;
 import screedbook.entry.Note;
 import screedbook.entry.Seal;
 import screedbook.entry.Shown;
 import screedbook.job.Job;
+import screedbook.report.Sheets.Part;
+import screedbook.report.Sheets.Turn;
 import screedbook.spec.SpecSheet;
 
-/** The supervisor's page: one shift as plain text, 80 columns wide, what needs a decision first. */
+/**
+ * The supervisor's page: one shift as plain text, 80 columns wide, what needs a decision first. The first sheet stands
+ * by itself; the sheets behind it tell in full what had no room there. A form feed stands before each of these.
+ */
 public final class DayPage {
+    /** So many writers sign on lines of their own. */
+    private static final int SIGNING = 3;
+
+    /** Of what needs a decision at least so many lines stand on the first sheet. */
+    private static final int FEWEST = 6;
+
     private final DayPaper paper;
     private final Entries entries;
+    private final Decisions decisions;
     private final Sheets sheets = new Sheets();
+    private int rule;
 
     private DayPage(DayPaper paper) {
         this.paper = paper;
         this.entries = new Entries(paper);
+        this.decisions = new Decisions(paper, entries);
     }
 
     /** The page; every line ends with a line feed. The same paper gives the same text for ever. */
@@ -32,75 +45,106 @@ public final class DayPage {
 
     /** In the order in which a supervisor asks: what needs a decision, what it came to, what was looked at, what is left. */
     private void write() {
-        first(this::heading);
-        first(this::damages);
-        first(leaf -> new Decisions(paper, entries, leaf).write());
-        answered();
-        first(leaf -> new Sums(paper, leaf).reconciliation());
-        first(leaf -> new Sums(paper, leaf).tons());
+        add(this::heading);
+        or(add(this::damages), Turn.DAMAGES, this::damaged);
+        decide();
+        or(add(sums(Sums::reconciliation)), Turn.RECONCILIATION, briefly(Shortly::reconciliation));
+        or(add(sums(Sums::tons)), Turn.TONS, briefly(Shortly::tons));
         if (!paper.day().closed()) {
-            first(leaf -> new InBrief(paper, leaf).section("pace"));
+            add(leaf -> new InBrief(paper, leaf).section("pace"));
+            add(leaf -> new InBrief(paper, leaf).section("nearing"));
         }
-        first(leaf -> new Sums(paper, leaf).spread());
-        first(leaf -> new InBrief(paper, leaf).yield());
-        first(leaf -> new InBrief(paper, leaf).depth());
-        first(leaf -> new Sums(paper, leaf).tack());
-        first(leaf -> new Temperatures(paper, leaf).write());
-        picture(leaf -> new Temperatures(paper, leaf).strip());
-        picture(leaf -> new TonsByTheClock(paper, leaf).write());
-        first(leaf -> new Sums(paper, leaf).weather());
-        first(leaf -> new OnSite(paper, leaf).mat());
-        first(leaf -> new Tested(paper, leaf).lots());
-        first(leaf -> new Tested(paper, leaf).density());
-        first(leaf -> new Sums(paper, leaf).checks());
-        first(leaf -> new OnSite(paper, leaf).stops());
-        room("PEOPLE, MACHINES, INSTRUMENTS, SAFETY: told further behind", leaf -> new OnSite(paper, leaf).people());
-        said();
-        first(leaf -> new Kept(paper, entries, leaf).corrections());
-        first(leaf -> new Tested(paper, leaf).samples());
-        first(leaf -> new Sums(paper, leaf).close());
-        picture(leaf -> new RoadDrawn(paper, leaf).write());
-        first(this::foot);
-        spare(leaf -> Cautions.of(paper.day()).forEach(c -> leaf.say(0, c)));
-        spare(leaf -> paper.sheet().map(SpecSheet::foot).orElse(List.of()).forEach(f -> leaf.say(0, f)));
+        or(add(sums(Sums::spread)), Turn.SPREAD, briefly(Shortly::spread));
+        or(add(leaf -> new InBrief(paper, leaf).yield()), Turn.YIELD, briefly(Shortly::yield));
+        or(add(leaf -> new InBrief(paper, leaf).depth()), Turn.DEPTH, briefly(Shortly::depth));
+        or(add(sums(Sums::tack)), Turn.TACK, briefly(Shortly::tack));
+        or(add(leaf -> new Temperatures(paper, leaf).write()), Turn.TEMPERATURES, briefly(Shortly::temperatures));
+        sheets.picture(written(leaf -> new Temperatures(paper, leaf).strip()));
+        sheets.picture(written(leaf -> new TonsByTheClock(paper, leaf).write()));
+        or(add(sums(Sums::weather)), Turn.WEATHER, briefly(Shortly::weather));
+        or(add(leaf -> new OnSite(paper, leaf).mat()), Turn.MAT, seen(ShortlySeen::mat));
+        or(add(leaf -> new Tested(paper, leaf).lots()), Turn.LOTS, seen(ShortlySeen::lots));
+        or(add(leaf -> new Tested(paper, leaf).density()), Turn.DENSITY, seen(ShortlySeen::density));
+        or(add(sums(Sums::checks)), Turn.CHECKS, briefly(Shortly::checks));
+        or(add(leaf -> new OnSite(paper, leaf).stops()), Turn.STOPS, seen(ShortlySeen::stops));
+        or(
+                add(leaf -> new OnSite(paper, leaf).people()),
+                Turn.ROOM,
+                leaf -> leaf.say(0, "PEOPLE, MACHINES, INSTRUMENTS, SAFETY"));
+        or(add(leaf -> new Kept(paper, entries, leaf).said()), Turn.ROOM, this::said);
+        or(add(leaf -> new Kept(paper, entries, leaf).corrections()), Turn.CORRECTIONS, seen(ShortlySeen::corrections));
+        or(add(leaf -> new Tested(paper, leaf).samples()), Turn.SAMPLES, seen(ShortlySeen::samples));
+        add(sums(Sums::close));
+        sheets.picture(written(leaf -> new RoadDrawn(paper, leaf).write()));
+        add(this::foot);
+        sheets.spare(written(leaf -> Cautions.of(paper.day()).forEach(c -> leaf.say(0, c))));
+        sheets.spare(written(
+                leaf -> paper.sheet().map(SpecSheet::foot).orElse(List.of()).forEach(f -> leaf.say(0, f))));
     }
 
-    private void answered() {
-        int found =
-                new Decisions(paper, entries, new Leaf(Leaf.PAPER)).answered().size();
-        room(
-                "ALSO FOUND, AND ANSWERED: " + Leaf.many(found, "finding") + ", told further behind",
-                leaf -> new Decisions(paper, entries, leaf).others());
+    /** The findings: each by itself, by rule, and by their numbers where there are very many. */
+    private void decide() {
+        Part open = add(decisions::open);
+        or(open, Turn.OPEN, decisions::openByRule);
+        for (int rules = decisions.rules() - 1; rules >= 0; rules--) {
+            int first = rules;
+            or(open, Turn.OPEN_IN_SHORT, leaf -> decisions.openInShort(first, leaf));
+        }
+        for (int most = Sheets.LINES / 2; most >= FEWEST; most--) {
+            int lines = most;
+            or(
+                    open,
+                    most >= 2 * FEWEST ? Turn.OPEN_CUT : Turn.OPEN_CUT_AGAIN,
+                    leaf -> decisions.openInShort(leaf, lines));
+        }
+        Part placed = add(decisions::placed);
+        if (decisions.somePlaced()) {
+            shorten(placed);
+        }
+        or(add(decisions::notPlaced), Turn.NOT_PLACED, decisions::notPlacedByNumber);
+        or(add(decisions::also), Turn.ALSO, decisions::alsoByNumber);
     }
 
-    private void said() {
-        int notes = paper.day().standing(Note.class).size()
-                + paper.day().standing(HandOver.class).size();
-        room(
-                "SAID AND SEEN: " + Leaf.many(notes, "entry", "entries") + ", told further behind",
-                leaf -> new Kept(paper, entries, leaf).said());
+    private void shorten(Part placed) {
+        or(placed, Turn.PLACED, decisions::placedByRule);
+        or(placed, Turn.PLACED_IN_SHORT, decisions::placedInShort);
+        for (int most = Sheets.LINES / 4; most >= FEWEST; most--) {
+            int lines = most;
+            or(placed, Turn.PLACED_CUT, leaf -> decisions.placedInShort(leaf, lines));
+        }
+        or(placed, Turn.PLACED_BY_NUMBER, decisions::placedByNumber);
     }
 
-    private void first(Consumer<Leaf> writes) {
-        add(Sheets.Where.FIRST, "", writes);
-    }
-
-    private void room(String instead, Consumer<Leaf> writes) {
-        add(Sheets.Where.WHERE_ROOM, instead, writes);
-    }
-
-    private void picture(Consumer<Leaf> writes) {
-        add(Sheets.Where.PICTURE, "", writes);
-    }
-
-    private void spare(Consumer<Leaf> writes) {
-        add(Sheets.Where.SPARE, "", writes);
-    }
-
-    private void add(Sheets.Where where, String instead, Consumer<Leaf> writes) {
+    private static Leaf written(Consumer<Leaf> writes) {
         Leaf leaf = new Leaf(Leaf.PAPER);
         writes.accept(leaf);
-        sheets.add(where, leaf, instead);
+        return leaf;
+    }
+
+    private Part add(Consumer<Leaf> full) {
+        return sheets.add(written(full));
+    }
+
+    private static void or(Part part, Turn turn, Consumer<Leaf> shorter) {
+        part.or(turn, written(shorter));
+    }
+
+    private Consumer<Leaf> sums(Consumer<Sums> part) {
+        return leaf -> part.accept(new Sums(paper, leaf));
+    }
+
+    private Consumer<Leaf> briefly(Consumer<Shortly> part) {
+        return leaf -> part.accept(new Shortly(paper, leaf));
+    }
+
+    private Consumer<Leaf> seen(Consumer<ShortlySeen> part) {
+        return leaf -> part.accept(new ShortlySeen(paper, leaf));
+    }
+
+    private void said(Leaf leaf) {
+        int notes = paper.day().standing(Note.class).size()
+                + paper.day().standing(HandOver.class).size();
+        leaf.say(0, "SAID AND SEEN: " + Leaf.many(notes, "entry", "entries"));
     }
 
     private void heading(Leaf leaf) {
@@ -115,6 +159,7 @@ public final class DayPage {
         if (!paper.whole()) {
             leaf.say(0, DayPaper.COPY);
         }
+        rule = leaf.lines().size();
         leaf.rule('=');
         new Kept(paper, entries, leaf).noWork();
     }
@@ -139,6 +184,12 @@ public final class DayPage {
         paper.damages().forEach(d -> leaf.say(1, d.file() + (d.row() > 0 ? ":" + d.row() : "") + ": " + d.said()));
     }
 
+    private void damaged(Leaf leaf) {
+        leaf.say(
+                0,
+                "FILES NOT AS THEY WERE WRITTEN: " + Leaf.many(paper.damages().size(), "place"));
+    }
+
     private void foot(Leaf leaf) {
         leaf.rule('-');
         leaf.say(0, Cautions.GOVERNS);
@@ -148,32 +199,65 @@ public final class DayPage {
         }
         paper.seals()
                 .forEach(s -> leaf.say(0, "seal " + s.book() + "  " + s.shortForm() + "  " + s.lines() + " lines"));
+        if (paper.day().closed()) {
+            leaf.blank();
+            signatures(leaf);
+        }
     }
 
-    /** One sheet as it is; more sheets each with a foot that says which of how many. */
+    /** Lines for the pen. */
+    private void signatures(Leaf leaf) {
+        List<String> writers = entries.signers();
+        if (writers.size() > SIGNING) {
+            leaf.drawn(signature("kept by those named above"));
+        } else {
+            writers.forEach(w -> leaf.drawn(signature("kept by " + w)));
+        }
+        leaf.drawn(signature(paper.whole() ? "read by" : "for the contractor"));
+    }
+
+    private static String signature(String who) {
+        String name = cut(Shown.text(who), 32);
+        return name + " " + "_".repeat(59 - Leaf.columns(name)) + " date " + "_".repeat(14);
+    }
+
+    private static String cut(String text, int most) {
+        int[] points = text.codePoints().limit(Math.max(0, most)).toArray();
+        return new String(points, 0, points.length);
+    }
+
+    /** Each sheet with its number; those behind the first begin with what tells where they belong. */
     private String whole() {
         List<List<String>> all = sheets.sheets();
-        if (all.size() == 1) {
-            return String.join("\n", all.get(0)) + "\n";
-        }
         List<String> out = new ArrayList<>();
-        for (int sheet = 0; sheet < all.size(); sheet++) {
-            boolean last = sheet == all.size() - 1;
-            out.addAll(last ? all.get(sheet) : Sheets.filled(all.get(sheet)));
-            out.add("");
-            out.add(sheetFoot(sheet + 1, all.size()));
+        for (int sheet = 1; sheet <= all.size(); sheet++) {
+            List<String> lines = new ArrayList<>(all.get(sheet - 1));
+            String more = sheet == 1 && all.size() > 1 ? " [2] is told in full on sheet 2, and so on " : "";
+            String number = ruled(more, "sheet " + sheet + " of " + all.size());
+            if (sheet == 1) {
+                lines.set(rule, number);
+            } else {
+                out.add("\f" + belongs());
+                out.add(number);
+            }
+            out.addAll(lines);
         }
         return String.join("\n", out) + "\n";
     }
 
-    private String sheetFoot(int sheet, int of) {
-        String seals = paper.seals().stream().map(Seal::shortForm).limit(1).collect(Collectors.joining());
-        String right = "page " + sheet + " of " + of;
-        String left = Shown.text(paper.jobId()) + " " + paper.day().shift() + "  revision " + paper.revision()
-                + (seals.isEmpty() ? "" : "  seal " + seals);
-        int room = Leaf.PAPER - right.length() - 2;
-        int[] points = left.codePoints().limit(room).toArray();
-        String cut = new String(points, 0, points.length);
-        return cut + " ".repeat(Leaf.PAPER - Leaf.columns(cut) - right.length()) + right;
+    private static String ruled(String begin, String end) {
+        return "==" + begin + "=".repeat(Leaf.PAPER - begin.length() - end.length() - 6) + " " + end + " ==";
+    }
+
+    /** Job, shift and seal in one line, of the job's name as much as there is room for. */
+    private String belongs() {
+        String seal = paper.seals().stream()
+                .map(Seal::shortForm)
+                .findFirst()
+                .map(s -> "seal " + s)
+                .orElse("not sealed");
+        String rest = " " + paper.day().shift() + (paper.whole() ? "  page revision " : "  copy, revision ")
+                + paper.revision() + "  " + seal;
+        return cut(Shown.text(paper.jobId()), Leaf.PAPER - rest.length()) + rest;
     }
 }

@@ -1,88 +1,217 @@
 package screedbook.report;
 
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
-import screedbook.check.Finding;
+import java.util.function.Function;
 import screedbook.check.Sort;
-import screedbook.entry.Answer;
 import screedbook.entry.Closing;
-import screedbook.entry.Moment;
-import screedbook.entry.Ref;
 import screedbook.entry.Review;
 import screedbook.entry.Standing;
-import screedbook.entry.Ticket;
-import screedbook.tally.Load;
 
-/** The head of the page: what waits for the supervisor, and what was placed outside limits with its answers. */
+/** The head of the page: what waits for the supervisor, what was placed outside limits with its answers, what else was found. */
 final class Decisions {
-    /** Findings of one rule that are told one by one, of the sorts that weigh most; more are told together. */
-    private static final int SINGLY = 4;
-
-    private static final Map<Sort, Integer> ORDER =
-            Map.of(Sort.OUTSIDE, 0, Sort.DOES_NOT_ADD_UP, 1, Sort.LOOK_AGAIN, 2, Sort.MISSING, 3);
+    /** More findings of one rule than this stand under their limit, which is told once. */
+    private static final int MANY = 5;
 
     private final DayPaper paper;
     private final Entries entries;
-    private final Leaf leaf;
+    private final Numbered found;
 
-    Decisions(DayPaper paper, Entries entries, Leaf leaf) {
+    Decisions(DayPaper paper, Entries entries) {
         this.paper = paper;
         this.entries = entries;
-        this.leaf = leaf;
+        this.found = Numbered.of(paper, entries);
     }
 
-    void write() {
+    /** What waits, each finding by itself. */
+    void open(Leaf leaf) {
+        waits(leaf, lines -> singly(found.open(), lines));
+    }
+
+    /** The same, one paragraph for each rule and mix or pull. */
+    void openByRule(Leaf leaf) {
+        waits(leaf, lines -> found.open().forEach(g -> lines.say(1, g.text())));
+    }
+
+    /** How many paragraphs these are. */
+    int rules() {
+        return found.open().size();
+    }
+
+    /** The same, without entries and clauses but for the first so many. */
+    void openInShort(int first, Leaf leaf) {
+        waits(leaf, lines -> {
+            found.open().stream().limit(first).forEach(g -> lines.say(1, g.text()));
+            found.open().stream().skip(first).forEach(g -> lines.say(1, g.shortText()));
+        });
+    }
+
+    /** The same in so many lines at most: what there is no room for is told by its numbers. */
+    void openInShort(Leaf leaf, int most) {
+        waits(leaf, lines -> cut(found.open(), Group::shortText, lines, most));
+    }
+
+    private static void cut(List<Group> groups, Function<Group, String> text, Leaf lines, int most) {
+        int used = lines.lines().size() + 2;
+        List<Group> left = new ArrayList<>(groups);
+        while (!left.isEmpty() && used + height(text.apply(left.get(0))) <= most) {
+            String next = text.apply(left.remove(0));
+            used += height(next);
+            lines.say(1, next);
+        }
+        if (!left.isEmpty()) {
+            int last = last(groups);
+            int first = left.get(0).items().get(0).number();
+            lines.say(1, "and " + Leaf.many(last - first + 1, "finding") + " more, " + span(first, last));
+        }
+    }
+
+    private static int height(String text) {
+        Leaf lines = new Leaf(Leaf.PAPER);
+        lines.say(1, text);
+        return lines.lines().size();
+    }
+
+    private static String span(int first, int last) {
+        return first == last ? "number " + first : "numbers " + first + " to " + last;
+    }
+
+    private static int last(List<Group> groups) {
+        List<Numbered.Item> items = groups.get(groups.size() - 1).items();
+        return items.get(items.size() - 1).number();
+    }
+
+    private interface Writing {
+        void to(Leaf lines);
+    }
+
+    private void waits(Leaf leaf, Writing findings) {
         Leaf waits = new Leaf(Leaf.PAPER);
-        Decisions asked = new Decisions(paper, entries, waits);
-        asked.record();
-        asked.unanswered();
+        record(waits);
+        findings.to(waits);
         leaf.under(paper.whole() ? "NEEDS A DECISION FROM YOU" : "OPEN", waits, "nothing");
-        List<Finding> placed = paper.findings().stream()
-                .filter(f -> f.sort() == Sort.OUTSIDE && placed(f))
-                .toList();
+    }
+
+    boolean somePlaced() {
+        return !found.placed().isEmpty();
+    }
+
+    /** Outside a limit and placed: each with who decided and who was told. */
+    void placed(Leaf leaf) {
+        placed(leaf, lines -> singly(found.placed(), lines));
+    }
+
+    /** The same, one paragraph for each rule and mix or pull. */
+    void placedByRule(Leaf leaf) {
+        placed(leaf, lines -> found.placed().forEach(g -> lines.say(1, g.text() + Entries.phrases(";", g.decided()))));
+    }
+
+    /** The same without entries, times and clauses. */
+    void placedInShort(Leaf leaf) {
+        leaf.heading(placedHeading());
+        found.placed().forEach(g -> leaf.say(1, g.shortAndDecided()));
+    }
+
+    /** The same in so many lines at most. */
+    void placedInShort(Leaf leaf, int most) {
+        leaf.heading(placedHeading());
+        cut(found.placed(), Group::shortAndDecided, leaf, most - 1);
+    }
+
+    /** The same by their numbers alone. */
+    void placedByNumber(Leaf leaf) {
+        byNumber(placedHeading(), found.placed(), leaf);
+    }
+
+    private void placed(Leaf leaf, Writing findings) {
+        long open = found.open().stream()
+                .flatMap(g -> g.items().stream())
+                .filter(i -> i.finding().sort() == Sort.OUTSIDE)
+                .count();
+        if (found.placed().isEmpty()) {
+            leaf.say(0, "PLACED OUTSIDE LIMITS: " + (open == 0 ? "nothing found" : open + " without an answer, above"));
+            return;
+        }
+        leaf.heading(placedHeading());
         Leaf outside = new Leaf(Leaf.PAPER);
-        Decisions knew = new Decisions(paper, entries, outside);
-        placed.stream().filter(Finding::answered).forEach(knew::whole);
-        int open = (int) placed.stream().filter(f -> !f.answered()).count();
+        findings.to(outside);
+        outside.lines().forEach(leaf::drawn);
         if (open > 0) {
-            outside.say(1, open + " without an answer; see above");
+            leaf.say(1, open + " without an answer; see above");
         }
-        String heading = "PLACED OUTSIDE LIMITS" + (paper.whole() ? ": WHO KNEW, WHO ALLOWED" : ", ANSWERED");
-        leaf.under(heading, outside, "nothing found");
     }
 
-    /** Findings of the other sorts that were answered: nothing is left to decide, all stays to be seen. */
-    List<Finding> answered() {
-        return paper.findings().stream()
-                .filter(f -> f.answered() && (f.sort() != Sort.OUTSIDE || !placed(f)))
-                .toList();
+    private String placedHeading() {
+        return "PLACED OUTSIDE LIMITS" + (paper.whole() ? ": DECIDED BY, TOLD TO" : ", ANSWERED");
     }
 
-    void others() {
-        if (!answered().isEmpty()) {
-            leaf.heading("ALSO FOUND, AND ANSWERED");
-            answered().forEach(this::whole);
+    void also(Leaf leaf) {
+        under("ALSO FOUND, AND ANSWERED", found.also(), leaf);
+    }
+
+    void alsoByNumber(Leaf leaf) {
+        byNumber("ALSO FOUND, AND ANSWERED", found.also(), leaf);
+    }
+
+    void notPlaced(Leaf leaf) {
+        under("OUTSIDE LIMITS AND NOT PLACED", found.notPlaced(), leaf);
+    }
+
+    void notPlacedByNumber(Leaf leaf) {
+        byNumber("OUTSIDE LIMITS AND NOT PLACED", found.notPlaced(), leaf);
+    }
+
+    private void under(String heading, List<Group> groups, Leaf leaf) {
+        if (!groups.isEmpty()) {
+            leaf.heading(heading);
+            singly(groups, leaf);
         }
+    }
+
+    private static void byNumber(String heading, List<Group> groups, Leaf leaf) {
+        if (!groups.isEmpty()) {
+            leaf.say(0, heading + ": " + numbers(groups));
+        }
+    }
+
+    /** {@code 3 findings, numbers 9 to 11}. */
+    private static String numbers(List<Group> groups) {
+        int first = groups.get(0).items().get(0).number();
+        int last = last(groups);
+        return Leaf.many(last - first + 1, "finding") + ", " + span(first, last);
+    }
+
+    private void singly(List<Group> groups, Leaf leaf) {
+        for (Group group : groups) {
+            if (group.items().size() > MANY && group.alike()) {
+                leaf.say(1, group.limit());
+                group.items().forEach(item -> item(item, OneFinding.under(item, entries), 2, leaf));
+            } else {
+                group.items().forEach(item -> item(item, OneFinding.text(item, entries), 1, leaf));
+            }
+        }
+    }
+
+    private void item(Numbered.Item item, String text, int indent, Leaf leaf) {
+        leaf.say(indent, text);
+        OneFinding.answers(item.finding(), entries, leaf);
     }
 
     /** What the record itself leaves open, where no finding says it already. */
-    private void record() {
+    private void record(Leaf leaf) {
         if (paper.agreed().isEmpty() || paper.sheet().isEmpty()) {
             String lost = paper.agreed().isEmpty() ? "job revision" : "limit sheet";
             unless(
+                    leaf,
                     "plan-not-found",
                     "plan not found: the " + lost
                             + " that was in force is not in the job's folder; nothing is judged by another");
         }
-        paper.day().last(Closing.class).map(Standing::entry).ifPresent(this::disagreed);
-        paper.day().last(Review.class).ifPresent(this::returned);
+        paper.day().last(Closing.class).map(Standing::entry).ifPresent(c -> disagreed(c, leaf));
+        paper.day().last(Review.class).ifPresent(r -> returned(r, leaf));
         int lines = paper.day().uncounted().size();
         if (lines > 0) {
-            unless("line-not-read", Leaf.many(lines, "line") + " not read, in no total; see CORRECTIONS");
+            unless(leaf, "line-not-read", Leaf.many(lines, "line") + " not read, in no total; see CORRECTIONS");
         }
         int left = paper.totals().left().size();
         if (left > 0) {
@@ -91,22 +220,23 @@ final class Decisions {
         int adrift = paper.day().adrift().size();
         if (adrift > 0) {
             unless(
+                    leaf,
                     "adrift",
                     Leaf.many(adrift, "correction or answer", "corrections or answers")
                             + " to an entry that is not there");
         }
         if (!paper.day().closed()) {
-            unless("no-close", "the shift is not closed; its last lines are not protected yet");
+            unless(leaf, "no-close", "the shift is not closed; its last lines are not protected yet");
         }
     }
 
-    private void unless(String rule, String text) {
+    private void unless(Leaf leaf, String rule, String text) {
         if (paper.findings().stream().noneMatch(f -> f.rule().equals(rule))) {
             leaf.say(1, text);
         }
     }
 
-    private void returned(Standing<Review> review) {
+    private static void returned(Standing<Review> review, Leaf leaf) {
         if (review.entry().says() == Review.Says.RETURNED) {
             leaf.say(
                     1,
@@ -115,7 +245,7 @@ final class Decisions {
         }
     }
 
-    private void disagreed(Closing closing) {
+    private static void disagreed(Closing closing, Leaf leaf) {
         if (closing.theirs() != null && closing.theirs().agreed() == Closing.Agreed.NO) {
             String name = closing.theirs().theirName();
             leaf.say(
@@ -123,87 +253,5 @@ final class Decisions {
                     "figures not agreed by " + (name == null ? "the contractor's representative" : name)
                             + Entries.phrases(":", closing.theirs().why()));
         }
-    }
-
-    private void unanswered() {
-        groups(paper.findings().stream()
-                .filter(f -> !f.answered() && (f.sort() != Sort.OUTSIDE || placed(f)))
-                .sorted(Comparator.comparing((Finding f) -> ORDER.get(f.sort())))
-                .toList());
-    }
-
-    /** Whether a finding speaks of something that stayed: anything but a load that was not placed. */
-    private boolean placed(Finding finding) {
-        return finding.of().isEmpty()
-                || entries.find(finding.of().get(0))
-                        .map(s -> !(s.entry() instanceof Ticket t) || Load.laid(t))
-                        .orElse(true);
-    }
-
-    private void groups(List<Finding> findings) {
-        Map<String, List<Finding>> rules = new LinkedHashMap<>();
-        findings.forEach(
-                f -> rules.computeIfAbsent(matter(f), r -> new ArrayList<>()).add(f));
-        rules.values().forEach(list -> {
-            boolean heavy = ORDER.get(list.get(0).sort()) < 2;
-            if (list.size() <= (heavy ? SINGLY : 1)) {
-                list.forEach(f -> leaf.say(1, text(f)));
-            } else {
-                together(list);
-            }
-        });
-    }
-
-    /** Checks of every kind come due under one rule; each that the job asks for is a matter of its own. */
-    private static String matter(Finding f) {
-        return f.sort() + f.rule() + (f.rule().equals("check-overdue") ? f.limit() + f.clause() : "");
-    }
-
-    private void together(List<Finding> findings) {
-        Finding first = findings.get(0);
-        String of = findings.stream()
-                .flatMap(f -> f.of().stream().limit(1))
-                .map(Ref::toString)
-                .collect(Collectors.joining(", "));
-        leaf.say(
-                1,
-                first.sort().mark() + "  " + findings.size() + " findings of one rule, the first: " + seen(first)
-                        + "; entries " + of);
-    }
-
-    private String text(Finding finding) {
-        String of = finding.of().isEmpty() ? "" : entries.name(finding.of().get(0)) + ": ";
-        return finding.sort().mark() + "  " + of + seen(finding);
-    }
-
-    private static String seen(Finding finding) {
-        String limit = finding.limit().isEmpty() ? "" : "; " + finding.limit();
-        String clause = finding.clause().isEmpty() ? "" : " (" + finding.clause() + ")";
-        return finding.seen() + limit + clause;
-    }
-
-    /** A finding with all that was answered to it. */
-    void whole(Finding finding) {
-        leaf.say(1, text(finding));
-        if (!finding.of().isEmpty()) {
-            entries.find(finding.of().get(0))
-                    .filter(s -> s.entry() instanceof Ticket)
-                    .ifPresent(s -> {
-                        Ticket.Fate fate = ((Ticket) s.entry()).fate();
-                        String said = Entries.phrases(
-                                "", fate.reason(), "decided by", fate.decidedBy(), "told to", fate.toldTo());
-                        if (!said.isEmpty()) {
-                            leaf.say(5, "on the ticket: " + said);
-                        }
-                    });
-        }
-        finding.answers().forEach(this::answer);
-    }
-
-    private void answer(Standing<Answer> answer) {
-        Answer a = answer.entry();
-        String when = answer.time() == null ? Moment.clock(answer.line().keyed()) : Moment.clock(answer.time());
-        String told = Entries.phrases("", a.text(), "decided by", a.decidedBy(), "told to", a.toldTo());
-        leaf.say(5, when + " " + answer.line().who() + (told.isEmpty() ? " answered" : ": " + told));
     }
 }

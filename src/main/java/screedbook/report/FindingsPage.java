@@ -13,7 +13,6 @@ public final class FindingsPage {
     public static String text(DayPaper paper) {
         Leaf leaf = new Leaf(Leaf.PAPER);
         Entries entries = new Entries(paper);
-        Decisions told = new Decisions(paper, entries, leaf);
         leaf.ends(paper.jobName(), paper.day().shift().toString());
         if (!paper.whole()) {
             leaf.say(0, DayPaper.COPY);
@@ -23,7 +22,10 @@ public final class FindingsPage {
                     paper.findings().stream().filter(f -> f.sort() == sort).toList();
             if (!of.isEmpty()) {
                 leaf.heading(sort.text() + ", " + of.size());
-                of.forEach(told::whole);
+                of.forEach(f -> {
+                    leaf.say(1, OneFinding.text(f, entries));
+                    OneFinding.answers(f, entries, leaf);
+                });
             }
         }
         if (paper.findings().isEmpty()) {

@@ -130,14 +130,14 @@ final class InBrief {
     }
 
     private static String probed(Probed p) {
-        String least = p.amounts().stream()
-                .min(Amount::compareTo)
-                .orElseThrow()
-                .value()
-                .toPlainString();
-        String most = p.amounts().stream().max(Amount::compareTo).orElseThrow().text();
-        return p.name() + " " + p.stateText() + " " + p.probes().size() + ", " + least + " to " + most + ", mean "
-                + p.mean().value().toPlainString()
+        List<Amount> found = p.amounts().stream().sorted().toList();
+        Amount least = found.get(0);
+        Amount most = found.get(found.size() - 1);
+        boolean one = least.equals(most);
+        int decimals = found.stream().mapToInt(a -> a.value().scale()).max().orElse(0);
+        return p.name() + " " + p.stateText() + " " + p.probes().size() + ", "
+                + (one ? "" : least.value().toPlainString() + " to ") + most.text()
+                + (one ? "" : ", mean " + p.mean().shown(decimals).value().toPlainString())
                 + p.planned().map(t -> ", planned " + t.value().toPlainString()).orElse("");
     }
 }

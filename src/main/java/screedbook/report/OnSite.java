@@ -9,7 +9,6 @@ import screedbook.entry.Moment;
 import screedbook.entry.Safety;
 import screedbook.entry.Standing;
 import screedbook.entry.Stop;
-import screedbook.entry.Told;
 import screedbook.tally.Figure;
 import screedbook.tally.Section;
 import screedbook.tally.Stoppage;
@@ -151,7 +150,10 @@ final class OnSite {
         crew("machines", lines);
         figures("instruments").values().forEach(f -> lines.add(f.label() + ": " + f.text()));
         for (Standing<Safety> each : paper.day().standing(Safety.class)) {
-            lines.add(Moment.clock(each.time()) + " " + Told.line(each.entry()));
+            Safety s = each.entry();
+            lines.add((each.time() == null ? "" : Moment.clock(each.time()) + " ") + "safety"
+                    + (s.about() == null ? "" : ", " + s.about().word()) + ": "
+                    + Entries.phrases("", s.text(), "at", s.location(), "told to", s.toldTo(), "done:", s.action()));
         }
         say("PEOPLE, MACHINES, INSTRUMENTS, SAFETY", lines);
     }

@@ -1,157 +1,308 @@
 package screedbook.report;
 
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.HashSet;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Set;
+import java.util.function.Predicate;
 
 /**
- * Parts of a page brought onto sheets of paper. What a supervisor decides by stands on the first sheet; what finds no
- * room there follows it, and what only reminds is left out before it takes a sheet of its own.
+ * Parts of a page brought onto sheets of paper. The first sheet stands by itself: where not everything has room on it,
+ * parts are told in fewer words there, in a fixed order, and in full on the sheets behind. What only draws or reminds
+ * is left out before it takes a sheet of its own.
  */
 final class Sheets {
-    /** Lines of a sheet that are written on, the foot counted. */
+    /** Lines of a sheet that are written on: what fits on letter (66 lines) and on A4 (70 lines) within their margins. */
     static final int LINES = 60;
 
-    /** Lines that the foot of one sheet of several takes. */
-    private static final int FOOT = 2;
+    /** Lines that the head of a sheet behind the first takes. */
+    static final int HEAD = 2;
+
+    /** More sheets than this are reckoned with nowhere. */
+    private static final int MANY = 99;
 
     private final List<Part> parts = new ArrayList<>();
+    private final List<Part> pictures = new ArrayList<>();
+    private final List<List<String>> spares = new ArrayList<>();
 
-    /** Where a part stands. */
-    enum Where {
-        /** On the first sheet, always. */
-        FIRST,
-        /** In its place where it finds room on the first sheet, else behind. */
-        WHERE_ROOM,
-        /** The same; where it would be all that follows it is left out, for it is drawn from what stands there. */
-        PICTURE,
-        /** At the end, where there is room. */
-        SPARE
+    /** The order in which parts are told in fewer words, the first of them first. */
+    enum Turn {
+        ROOM,
+        SAMPLES,
+        LOTS,
+        CORRECTIONS,
+        MAT,
+        YIELD,
+        DENSITY,
+        PLACED,
+        OPEN,
+        NOT_PLACED,
+        ALSO,
+        TEMPERATURES,
+        TACK,
+        SPREAD,
+        STOPS,
+        CHECKS,
+        WEATHER,
+        DEPTH,
+        RECONCILIATION,
+        TONS,
+        DAMAGES,
+        PLACED_IN_SHORT,
+        OPEN_IN_SHORT,
+        OPEN_CUT,
+        PLACED_CUT,
+        OPEN_CUT_AGAIN,
+        PLACED_BY_NUMBER
     }
 
     /**
-     * A part.
+     * A way of telling a part.
      *
-     * @param instead what stands in its place where it follows behind; empty for nothing
-     * @param brief whether it is a paragraph that stands close under another one
+     * @param turn when it takes the place of a longer one; null for the part in full
      */
-    private record Part(Where where, boolean brief, List<String> lines, String instead) {
-        Part behind() {
-            return new Part(Where.FIRST, true, instead.isEmpty() ? List.of() : List.of(instead), "");
+    private record Form(Turn turn, List<String> lines) {}
+
+    /** A part with its forms, the longest first, and the one that stands on the first sheet. */
+    static final class Part {
+        private final List<Form> forms = new ArrayList<>();
+        private int now;
+        /** The sheet on which the part stands in full, from 1; 0 while that is not known. */
+        private int sheet;
+
+        private Part(Leaf full) {
+            forms.add(new Form(null, full.lines()));
+        }
+
+        /** Another form for the first sheet, shorter than those before; nothing where it is not. */
+        Part or(Turn turn, Leaf shorter) {
+            boolean less =
+                    shorter.lines().size() < forms.get(forms.size() - 1).lines().size();
+            if (less && !shorter.lines().isEmpty()) {
+                forms.add(new Form(turn, shorter.lines()));
+            }
+            return this;
+        }
+
+        private List<String> full() {
+            return forms.get(0).lines();
+        }
+
+        /** As it stands on the first sheet; where that is not all, with the sheet on which all is. */
+        private List<String> lines() {
+            List<String> lines = forms.get(now).lines();
+            if (now == 0 || lines.isEmpty()) {
+                return lines;
+            }
+            String note = "[" + (sheet == 0 ? MANY : sheet) + "]";
+            List<String> noted = new ArrayList<>(lines);
+            int at = brief(lines) ? noted.size() - 1 : 0;
+            if (Leaf.columns(noted.get(at)) + 1 + note.length() <= Leaf.PAPER) {
+                noted.set(at, noted.get(at) + " " + note);
+            } else {
+                noted.add(at + 1, "  " + note);
+            }
+            return noted;
         }
     }
 
-    void add(Where where, Leaf leaf, String instead) {
+    /** A part of the first sheet, in full; nothing where there is nothing to tell. */
+    Part add(Leaf full) {
+        Part part = new Part(full);
+        if (!full.lines().isEmpty()) {
+            parts.add(part);
+        }
+        return part;
+    }
+
+    /** What stands in its place where there is room on the first sheet, or behind where anything else has to. */
+    void picture(Leaf leaf) {
         if (!leaf.lines().isEmpty()) {
-            boolean brief =
-                    where == Where.FIRST && leaf.lines().stream().skip(1).allMatch(line -> line.startsWith("  "));
-            parts.add(new Part(where, brief, leaf.lines(), instead));
+            Part part = new Part(leaf);
+            part.forms.add(new Form(Turn.ROOM, List.of()));
+            part.now = 1;
+            parts.add(part);
+            pictures.add(part);
         }
     }
 
-    /** The sheets, each without its foot; only one where all that is written has room on it. */
+    /** What stands at the end where there is room. */
+    void spare(Leaf leaf) {
+        if (!leaf.lines().isEmpty()) {
+            spares.add(leaf.lines());
+        }
+    }
+
+    /** Whether a part is a paragraph that stands close under another one. */
+    private static boolean brief(List<String> lines) {
+        return lines.stream().skip(1).allMatch(line -> line.startsWith("  "));
+    }
+
+    /** A line across parts what stands over and under it by itself. */
+    private static boolean rule(String line) {
+        return line.length() == Leaf.PAPER && line.chars().distinct().count() == 1;
+    }
+
+    /** The sheets, those behind the first without their heads; only one where all that is written has room on it. */
     List<List<String>> sheets() {
-        Set<Part> on = new HashSet<>(of(Where.FIRST));
-        on.addAll(of(Where.WHERE_ROOM));
-        if (lines(standing(on)).size() <= LINES) {
-            fill(on, Where.PICTURE, LINES);
-            return List.of(spare(lines(standing(on)), LINES));
+        if (fits()) {
+            pictures.forEach(p -> tryForm(p, 0));
+            return List.of(spare(first(), LINES));
         }
-        on.removeAll(of(Where.WHERE_ROOM));
-        boolean room = lines(standing(on)).size() <= LINES - FOOT;
-        if (room) {
-            fill(on, Where.WHERE_ROOM, LINES - FOOT);
-            fill(on, Where.PICTURE, LINES - FOOT);
-        }
-        List<Part> behind = new ArrayList<>(of(Where.WHERE_ROOM));
-        behind.addAll(of(Where.PICTURE));
-        behind.removeAll(on);
+        shorten();
+        lengthen();
+        pictures.forEach(p -> tryForm(p, 0));
         List<List<String>> sheets = new ArrayList<>();
-        if (room) {
-            sheets.add(lines(standing(on)));
-            sheets.addAll(cut(lines(behind)));
+        Behind behind = new Behind();
+        if (fits()) {
+            parts.stream().filter(p -> p.now > 0).forEach(behind::add);
+            sheets.add(first());
         } else {
-            List<Part> all = new ArrayList<>(standing(on));
-            all.addAll(behind);
-            sheets.addAll(cut(lines(all)));
+            parts.forEach(p -> p.now = 0);
+            parts.forEach(behind::add);
         }
-        sheets.add(spare(sheets.remove(sheets.size() - 1), LINES - FOOT));
+        sheets.addAll(behind.sheets);
+        int last = sheets.size() - 1;
+        sheets.set(last, spare(sheets.get(last), LINES - (last == 0 ? 0 : HEAD)));
         return sheets;
     }
 
-    private List<Part> of(Where where) {
-        return parts.stream().filter(p -> p.where() == where).toList();
+    private boolean fits() {
+        return first().size() <= LINES;
     }
 
-    /** In their order those that stand here, and for each that follows behind what stands in its place. */
-    private List<Part> standing(Set<Part> on) {
-        return parts.stream()
-                .filter(p -> on.contains(p) || p.where() == Where.WHERE_ROOM)
-                .map(p -> on.contains(p) ? p : p.behind())
-                .toList();
+    private record Step(Part part, int form) {
+        Turn turn() {
+            return part.forms.get(form).turn();
+        }
     }
 
-    /** Puts in each part of a sort for which there is room. */
-    private void fill(Set<Part> on, Where where, int most) {
-        for (Part each : of(where)) {
-            on.add(each);
-            if (lines(standing(on)).size() > most) {
-                on.remove(each);
+    private static final Comparator<Step> IN_TURN =
+            Comparator.comparing(Step::turn).thenComparing(Step::form);
+
+    private List<Step> steps() {
+        List<Step> steps = new ArrayList<>();
+        parts.stream().filter(p -> !pictures.contains(p)).forEach(part -> {
+            for (int form = 1; form < part.forms.size(); form++) {
+                steps.add(new Step(part, form));
+            }
+        });
+        steps.sort(IN_TURN);
+        return steps;
+    }
+
+    private void shorten() {
+        for (Step step : steps()) {
+            if (fits()) {
+                return;
+            }
+            step.part().now = step.form();
+        }
+    }
+
+    /** What had to be short no more, for something behind it gave up more than was wanted. */
+    private void lengthen() {
+        List<Step> back = new ArrayList<>(steps());
+        back.sort(IN_TURN.reversed());
+        for (Step step : back) {
+            if (step.part().now == step.form()) {
+                tryForm(step.part(), step.form() - 1);
             }
         }
+    }
+
+    private void tryForm(Part part, int form) {
+        int before = part.now;
+        part.now = form;
+        if (!fits()) {
+            part.now = before;
+        }
+    }
+
+    private List<String> first() {
+        List<String> lines = new ArrayList<>();
+        boolean close = false;
+        for (Part part : parts) {
+            List<String> told = part.lines();
+            if (!told.isEmpty()) {
+                boolean brief = brief(told);
+                boolean ruled = lines.isEmpty() || rule(lines.get(lines.size() - 1)) || rule(told.get(0));
+                if (!ruled && !(close && brief)) {
+                    lines.add("");
+                }
+                lines.addAll(told);
+                close = brief;
+            }
+        }
+        return lines;
     }
 
     /** With the spare parts at its end, as far as there is room. */
     private List<String> spare(List<String> sheet, int most) {
         List<String> lines = new ArrayList<>(sheet);
-        for (Part each : of(Where.SPARE)) {
-            if (lines.size() + 1 + each.lines().size() <= most) {
+        for (List<String> each : spares) {
+            if (lines.size() + 1 + each.size() <= most) {
                 lines.add("");
-                lines.addAll(each.lines());
+                lines.addAll(each);
             }
         }
         return lines;
     }
 
-    private static List<String> lines(List<Part> parts) {
-        List<String> lines = new ArrayList<>();
-        boolean brief = false;
-        for (Part part : parts) {
-            if (!part.lines().isEmpty()) {
-                if (!lines.isEmpty() && !(brief && part.brief())) {
-                    lines.add("");
+    /** The sheets behind the first, filled one after the other. */
+    private final class Behind {
+        private static final int ROOM = LINES - HEAD;
+        /** A part of so many lines is never torn; nor is any that has room on one sheet, where little is left on this one. */
+        private static final int SMALL = 15;
+
+        private final List<List<String>> sheets = new ArrayList<>();
+        private List<String> sheet;
+        private boolean close;
+
+        void add(Part part) {
+            List<String> left = part.full();
+            boolean picture = pictures.contains(part);
+            boolean under = close && brief(left);
+            close = brief(left) && !picture;
+            if (sheet == null || !room(left, picture)) {
+                next();
+            } else if (!under) {
+                sheet.add("");
+            }
+            part.sheet = sheets.size() + 1;
+            while (sheet.size() + left.size() > ROOM) {
+                int end = end(left, ROOM - sheet.size());
+                sheet.addAll(left.subList(0, end));
+                next();
+                left = left.subList(end, left.size());
+                String heading = part.full().get(0);
+                if (!heading.startsWith(" ") && !brief(part.full())) {
+                    sheet.add(heading.split("[,:]", 2)[0] + ", continued");
                 }
-                lines.addAll(part.lines());
-                brief = part.brief();
             }
+            sheet.addAll(left);
         }
-        return lines;
-    }
 
-    /** The lines by sheets; a part that would be torn begins on the next one, when it is not too long for that. */
-    private static List<List<String>> cut(List<String> lines) {
-        List<List<String>> sheets = new ArrayList<>();
-        int at = 0;
-        while (lines.size() - at > LINES - FOOT) {
-            int end = at + LINES - FOOT;
-            int blank = end;
-            while (blank > at + 2 * LINES / 3 && !lines.get(blank).isEmpty()) {
-                blank--;
+        private boolean room(List<String> lines, boolean picture) {
+            int free = ROOM - sheet.size() - 1;
+            boolean whole = lines.size() <= free;
+            boolean keep = picture || lines.size() <= SMALL || free < ROOM / 3;
+            return whole || !(keep && lines.size() <= ROOM) && free > SMALL / 2;
+        }
+
+        private void next() {
+            sheet = new ArrayList<>();
+            sheets.add(sheet);
+        }
+
+        /** Where lines are torn: before the last one of so many that begins something. */
+        private int end(List<String> lines, int most) {
+            Predicate<String> begins = line -> !line.isEmpty() && !line.startsWith("   ");
+            for (int end = most; end > 1; end--) {
+                if (begins.test(lines.get(end)) || lines.get(end - 1).isEmpty()) {
+                    return end;
+                }
             }
-            end = lines.get(blank).isEmpty() ? blank : end;
-            sheets.add(lines.subList(at, end));
-            at = lines.get(end).isEmpty() ? end + 1 : end;
+            return most;
         }
-        sheets.add(lines.subList(at, lines.size()));
-        return sheets;
-    }
-
-    /** A sheet filled up to where its foot stands. */
-    static List<String> filled(List<String> sheet) {
-        List<String> lines = new ArrayList<>(sheet);
-        lines.addAll(Collections.nCopies(Math.max(0, LINES - FOOT - sheet.size()), ""));
-        return lines;
     }
 }

@@ -232,7 +232,7 @@ final class Sums {
         if (totals.runs().isEmpty()) {
             return;
         }
-        leaf.heading("SPREAD RATE, averages over the area, judged against no lift limit");
+        leaf.heading("SPREAD RATE, averages over each pull; the thickness is worked out from them");
         Run any = totals.runs().get(0);
         Unit heavy = any.laid().unit();
         boolean metric = heavy == Unit.TONNE;

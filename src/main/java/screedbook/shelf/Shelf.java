@@ -14,6 +14,7 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 import screedbook.check.Acceptance;
+import screedbook.check.AtThisPace;
 import screedbook.check.Finding;
 import screedbook.check.Findings;
 import screedbook.check.Ground;
@@ -178,7 +179,7 @@ public final class Shelf {
         Day day = read.day();
         OffsetDateTime moment = moment(day, now);
         Ground ground = ground(day);
-        Totals totals = totals(day, ground, earlier, moment);
+        Totals totals = ahead(totals(day, ground, earlier, moment), day, ground, now);
         List<Seal> seals = read.books().stream()
                 .map(BookRead::seal)
                 .flatMap(Optional::stream)
@@ -192,6 +193,15 @@ public final class Shelf {
         return ground.job()
                 .map(job -> ProfileClasses.added(Acceptance.added(Totals.of(day, job, earlier, now), ground), day))
                 .orElseGet(() -> Unplanned.totals(day, earlier, now));
+    }
+
+    /** While a shift goes on, with when surface and air meet their limits if they go on as they went. */
+    private static Totals ahead(Totals totals, Day day, Ground ground, OffsetDateTime now) {
+        if (now == null || day.closed() || ground.job().isEmpty()) {
+            return totals;
+        }
+        return AtThisPace.of(day, ground.job().get(), ground.sheet(), totals, now).sections().stream()
+                .reduce(totals, Totals::with, (one, other) -> other);
     }
 
     private static OffsetDateTime moment(Day day, OffsetDateTime now) {

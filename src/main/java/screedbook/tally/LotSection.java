@@ -103,7 +103,7 @@ final class LotSection {
         count(said, where, Density.By.GAUGE, "reading");
         if (job.lots().randomBy() != null) {
             int due = job.lots().draws() == null ? 1 : job.lots().draws();
-            said.add(samples.atRandom(where) + " of " + due + " taken at random");
+            said.add(samples.atRandom(where) + " at random, " + due + " asked for");
         }
         return said.isEmpty() ? "" : "; " + String.join(", ", said);
     }

@@ -27,19 +27,18 @@ class DayPageTest {
                 contract C-104; owner County of Juniper; contractor Bracken Paving
                 job test-job; kept by RK; books paver
                 job revision 2; limit sheet practice d26f2c13                    page revision 2
-                ================================================================================
-
+                == [2] is told in full on sheet 2, and so on =================== sheet 1 of 2 ==
                 NEEDS A DECISION FROM YOU
                  figures not agreed by J. Alder: 0.50 of the last ticket
                  1 line not read, in no total; see CORRECTIONS
-                 missing 08:30 ticket 106 (paver/10): no temperature at the paver; first 5 loads
-                   of a mix (the job's checks)
+                 1 missing 08:30 ticket 106 (paver/10): no temperature at the paver; first 5
+                   loads of a mix (the job's checks)
 
-                PLACED OUTSIDE LIMITS: WHO KNEW, WHO ALLOWED
-                 OUT 08:10 ticket 102 (paver/6): at the paver 264 °F; at least 270 °F (practice,
-                   PG 70)
-                     08:13 RK: spread at once, rollers close; decided by R. Kell; told to
-                       foreman
+                PLACED OUTSIDE LIMITS: DECIDED BY, TOLD TO [2]
+                 2 OUT 08:10 ticket 102 (paver/6): at the paver 264 °F; at least 270 °F
+                   (practice, PG 70); decided by R. Kell; told to foreman
+
+                OUTSIDE LIMITS AND NOT PLACED: 1 finding, number 3 [2]
 
                 RECONCILIATION
                                    loads  received T
@@ -61,10 +60,41 @@ class DayPageTest {
                  401-1                        0.00       75.70    75.70
                  the pay office decides; previous: 0 closed shifts
 
-                SPREAD RATE, averages over the area, judged against no lift limit
+                SPREAD RATE, averages over each pull; the thickness is worked out from them
                  pull                     laid T   ft  yd²  lb/yd²     of     %    in
                  A lift 2 12+00 to 17+00   72.20  500  667   216.6  220.0  98.5  1.97
                  B lift 2 12+00 to 12+40    4.00   40   53   150.0  220.0  68.2  1.36
+
+                TACK: CSS-1h on milled 40.0 gal, residual 0.034 gal/yd² [2]
+                MIX AT THE PAVER: 12.5-70A 264 to 290 °F, mean 279.3 °F in 3 readings [2]
+                WEATHER AND SURFACE: air 58 °F in 1 reading; humidity 61 % in 1 reading; wind 6
+                  mph in 1 reading; surface about to be paved 71 °F in 1 reading; sky clear;
+                  precipitation none; road dry
+                CHECKS DUE AND DONE: NOT ALL DONE: temperature 3 of 4, tack sample 0 of 1; as
+                  asked: surface temperature 1, weather 1
+                SAID AND SEEN: 2 entries [2]
+                CORRECTIONS: 1 struck; 1 amended; 1 after the close; 2 keyed from notes; 1 not
+                  read [2]
+                AT THE CLOSE: controlling item 401-1; day charged: yes
+                --------------------------------------------------------------------------------
+                This is not a safety plan. Limits come from the sheet chosen for the job; the
+                  contract documents, the engineer, local codes and licensed practice govern.
+                seal paver 3f0c 9a7b e21d 4458 19 lines
+
+                kept by RK _________________________________________________ date ______________
+                read by ____________________________________________________ date ______________
+                \ftest-job 2026-06-03-day  page revision 2  seal 3f0c 9a7b e21d 4458
+                ================================================================ sheet 2 of 2 ==
+                PLACED OUTSIDE LIMITS: DECIDED BY, TOLD TO
+                 2 OUT 08:10 ticket 102 (paver/6): at the paver 264 °F; at least 270 °F
+                   (practice, PG 70)
+                     08:13 RK: spread at once, rollers close; decided by R. Kell; told to
+                       foreman
+
+                OUTSIDE LIMITS AND NOT PLACED
+                 3 OUT 08:22 ticket 104 (paver/8): at the paver 231 °F; at least 270 °F
+                   (practice, PG 70)
+                     on the ticket: boiled over; decided by R. Kell; told to foreman
 
                 TACK
                  on                shots   gal  at 60 °F  yd²  gal/yd² applied  residual
@@ -75,34 +105,6 @@ class DayPageTest {
                  12.5-70A at the paver                    3    264  279.3   290
                  12.5-70A not placed at the paver         1    231  231.0   231
 
-                WEATHER AND SURFACE: air 58 °F in 1 reading; humidity 61 % in 1 reading; wind 6
-                  mph in 1 reading; surface about to be paved 71 °F in 1 reading; sky clear;
-                  precipitation none; road dry
-                CHECKS DUE AND DONE: NOT ALL DONE: temperature 3 of 4, tack sample 0 of 1; as
-                  asked: surface temperature 1, weather 1
-                SAID AND SEEN: 2 entries, told further behind
-
-                test-job 2026-06-03-day  revision 2  seal 3f0c 9a7b e21d 4458        page 1 of 2
-                CORRECTIONS, LATE LINES, LINES NOT COUNTED
-                 RK 2026-06-03 09:08 struck paver/15 (other job's load): ticket 107 T121 21.00 T
-                 RK 2026-06-03 09:09 amended paver/10 net_ston: was 18.00, now 18.20 (read off
-                   the paper again)
-                 after the close: RK 2026-06-03 15:02 paver/20 note mat at the north end 138
-                   when opened
-                 2 entries keyed from notes, not as it happened
-                 not read: paver line 18: the line ends in the middle of a word
-
-                AT THE CLOSE: controlling item 401-1; day charged: yes
-
-                --------------------------------------------------------------------------------
-                This is not a safety plan. Limits come from the sheet chosen for the job; the
-                  contract documents, the engineer, local codes and licensed practice govern.
-                seal paver 3f0c 9a7b e21d 4458 19 lines
-
-                SAID AND SEEN
-                 09:05 instruction: leave the casting at 14+20 free; from R. Kell; answer: done
-                 14:20 mat at the north end 138 when opened; mat 138 °F
-
                 TEMPERATURES ALONG THE SHIFT
                  at the paver, each placed load; the line is the least, # is outside
                   290|.                                                                        .
@@ -111,6 +113,19 @@ class DayPageTest {
                   270|--------------------------------------------------------------------------
                   264|                                    #
                       08:00             08:05             08:10             08:15
+
+                SAID AND SEEN
+                 09:05 instruction: leave the casting at 14+20 free; from R. Kell; answer: done
+                 14:20 mat at the north end 138 when opened; mat 138 °F
+
+                CORRECTIONS, LATE LINES, LINES NOT COUNTED
+                 RK 2026-06-03 09:08 struck paver/15 (other job's load): ticket 107 T121 21.00 T
+                 RK 2026-06-03 09:09 amended paver/10 net_ston: was 18.00, now 18.20 (read off
+                   the paper again)
+                 after the close: RK 2026-06-03 15:02 paver/20 note mat at the north end 138
+                   when opened
+                 2 entries keyed from notes, not as it happened
+                 not read: paver line 18: the line ends in the middle of a word
 
                 ROAD BY PULL AND STATION
                  A lift 2 > =====
@@ -128,8 +143,6 @@ class DayPageTest {
                 The contract and its own documents govern; use this sheet where the contract
                   names no figures.
                 Temperatures are in degrees F, thicknesses in inches, as they are commonly said.
-
-                test-job 2026-06-03-day  revision 2  seal 3f0c 9a7b e21d 4458        page 2 of 2
                 """);
     }
 
@@ -296,7 +309,9 @@ class DayPageTest {
             DayPaper paper = Sample.paper(shift, Jobs.us());
             assertThat(DayPage.text(paper).lines()).allMatch(l -> l.codePointCount(0, l.length()) <= 80);
             assertThat(FindingsPage.text(paper).lines()).allMatch(l -> l.codePointCount(0, l.length()) <= 80);
-            assertThat(DayPage.text(paper).codePoints()).allMatch(c -> c == '\n' || !Character.isISOControl(c));
+            assertThat(DayPage.text(paper).replace("\n\f", "\n").codePoints())
+                    .allMatch(c -> c == '\n' || !Character.isISOControl(c));
+            OnPaper.numbered(DayPage.text(paper), "2026-06-03-day");
         }
     }
 
@@ -347,10 +362,24 @@ class DayPageTest {
     }
 
     @Test
-    void aPageThatIsLongerThanOneSheetIsNumberedAndEverySheetIsAsLong() {
-        List<String> lines = DayPage.text(Sample.paper()).lines().toList();
-        assertThat(lines.get(59)).endsWith("page 1 of 2");
-        assertThat(lines.get(lines.size() - 1)).endsWith("page 2 of 2");
+    void aPageThatIsLongerThanOneSheetIsNumberedAndALooseSheetTellsWhereItBelongs() {
+        assertThat(OnPaper.numbered(
+                        DayPage.text(Sample.paper()),
+                        "test-job 2026-06-03-day  page revision 2  seal 3f0c 9a7b e21d 4458"))
+                .hasSize(2);
+    }
+
+    /** A job whose name is longer than a line gives way; date and seal stay whole. */
+    @Test
+    void theSealOnALooseSheetIsNeverCut() {
+        Shift shift = new Shift("2026-06-03-extra-2", "paver").key(Kind.OPENING, null, "format", "1");
+        for (int i = 0; i < 70; i++) {
+            shift.key(Kind.NOTE, "09:00", "text", "a casting that stands high, number " + i);
+        }
+        DayPaper paper = Sample.paper(shift.key(Kind.CLOSING, "15:00"), Jobs.us());
+        assertThat(OnPaper.numbered(
+                        DayPage.text(paper), " 2026-06-03-extra-2  page revision 2  seal 3f0c 9a7b e21d 4458"))
+                .hasSizeGreaterThan(1);
     }
 
     @Test

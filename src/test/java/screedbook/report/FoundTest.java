@@ -28,23 +28,29 @@ class FoundTest {
         for (String rule : List.of("heat-at-paver", "plan-not-found", "line-not-read", "adrift", "no-close")) {
             assertThat(Rules.of(rule)).as(rule).isPresent();
         }
+        assertThat(Groups.JUDGED.keySet())
+                .isNotEmpty()
+                .allSatisfy(rule -> assertThat(Rules.of(rule)).as(rule).isPresent());
         assertThat(paper().findings()).anyMatch(f -> f.rule().equals("heat-at-paver"));
     }
 
     @Test
-    void theColdLoadIsDrawnUnderTheLineAndItsAnswerStandsAtTheTop() {
+    void theColdLoadIsDrawnUnderTheLineAndWhoDecidedStandsAtTheTop() {
         String page = DayPage.text(paper());
         assertThat(page).contains("  270|---", "at the paver 264 °F; at least 270");
         assertThat(page.lines().filter(l -> l.startsWith("  264|")).findFirst().orElseThrow())
                 .contains("#");
-        assertThat(page.indexOf("08:13 RK: spread at once"))
-                .isBetween(page.indexOf("PLACED OUTSIDE LIMITS"), page.indexOf("RECONCILIATION"));
+        String first = OnPaper.unwrapped(OnPaper.sheets(page).get(0));
+        assertThat(first.indexOf("decided by R. Kell; told to foreman"))
+                .isBetween(first.indexOf("PLACED OUTSIDE LIMITS"), first.indexOf("RECONCILIATION"));
+        assertThat(page.indexOf("08:13 RK: spread at once")).isGreaterThan(page.lastIndexOf("PLACED OUTSIDE LIMITS"));
     }
 
     @Test
     void everyFindingIsOnItsPage() {
         DayPaper paper = paper();
         assertThat(paper.findings()).isNotEmpty();
+        PageHolds.everyFinding(paper, DayPage.text(paper));
         String page = FindingsPage.text(paper).replaceAll("\\s+", " ");
         for (Finding each : paper.findings()) {
             assertThat(page).contains(each.seen().replaceAll("\\s+", " "));

@@ -81,7 +81,8 @@ class OnSiteTest {
                 PEOPLE, MACHINES, INSTRUMENTS, SAFETY
                  people: 3 rakers 30 h; 1 foreman 10 h
                  instrument T1, checked 09:30: ice bath shows 32 °F fit
-                 09:40 safety reversing spotter behind a truck told foreman moved away
+                 09:40 safety, reversing: spotter behind a truck; told to foreman; done: moved
+                   away
                 """);
     }
 }

@@ -94,7 +94,7 @@ class TestedPageTest {
                    sublot 2: 35.00 T of 100 T, open; ticket 103, pull B lift 2 14+00 to 15+00; 2
                      cores
                 """);
-        assertThat(part(page, "DENSITY")).isEqualTo("""
+        assertThat(part(page, "DENSITY, ")).isEqualTo("""
                 DENSITY, % of the theoretical maximum
                  core C-1, lot 1 sublot 1, 12+50: 92.4 %
                  core C-2, lot 1 sublot 2, 14+50: 94.0 %
@@ -103,7 +103,7 @@ class TestedPageTest {
                  lot 1 of 12.5-70A, cores, standard deviation: 1.13
                  lot 1 of 12.5-70A, gauge readings, mean: 92.41 %, voids 7.59 %, 1 test
                 """);
-        assertThat(part(page, "SAMPLES")).isEqualTo("""
+        assertThat(part(page, "SAMPLES\n")).isEqualTo("""
                 SAMPLES
                  sample S-1: open, with RK; lot 1 sublot 1 stands for 100.00 T, 3 loads, ticket
                    101 to 103, pull B lift 2 12+00 to 15+00

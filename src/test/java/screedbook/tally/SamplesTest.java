@@ -212,9 +212,9 @@ class SamplesTest {
                 .key(Kind.SAMPLE, "11:10", "sample", "S-2", "ticket", "103", "at_random", "no");
         Totals totals = Totals.of(shift.read(), JOB, ToDate.NONE, shift.at("16:00"));
         assertThat(totals.figure("sublot-tons." + MIX + ".1.2").orElseThrow().text())
-                .endsWith("; samples S-1, S-2, 1 of 1 taken at random");
+                .endsWith("; samples S-1, S-2, 1 at random, 1 asked for");
         assertThat(totals.figure("sublot-tons." + MIX + ".1.1").orElseThrow().text())
-                .endsWith("; 0 of 1 taken at random");
+                .endsWith("; 0 at random, 1 asked for");
     }
 
     @Test
@@ -243,7 +243,7 @@ class SamplesTest {
         assertThat(totals.figure("core-density.C-2").orElseThrow().text()).isEqualTo("93.2 %");
         assertThat(totals.figure("sublot-tons." + MIX + ".1.2").orElseThrow().text())
                 .isEqualTo("100.00 T of 100 T; 3 loads, ticket 102 to 104, pull B lift 2 12+00 to 15+00; 3 cores,"
-                        + " 0 of 1 taken at random");
+                        + " 0 at random, 1 asked for");
     }
 
     @Test
