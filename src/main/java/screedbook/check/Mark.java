@@ -2,6 +2,7 @@ package screedbook.check;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import screedbook.entry.Ref;
 import screedbook.spec.Asked;
 
@@ -45,6 +46,19 @@ record Mark(
 
     Mark as(Sort other) {
         return new Mark(other, of, seen, limit, clause, inside, working, beyond);
+    }
+
+    /** With each of its sentences put in other words. */
+    Mark told(UnaryOperator<String> words) {
+        return new Mark(
+                sort,
+                of,
+                words.apply(seen),
+                words.apply(limit),
+                clause,
+                words.apply(inside),
+                words.apply(working),
+                beyond);
     }
 
     Mark because(String steps) {

@@ -24,6 +24,7 @@ public final class Rules {
                     CustodyRules.ALL,
                     GaugeRules.ALL,
                     DensityRules.ALL,
+                    ResultRules.ALL,
                     MatRules.ALL,
                     UncompactedRules.ALL,
                     RollingRules.ALL,

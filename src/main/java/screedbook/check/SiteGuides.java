@@ -8,13 +8,16 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+import screedbook.entry.Core;
 import screedbook.entry.Day;
 import screedbook.entry.Entry;
+import screedbook.entry.Gauge;
 import screedbook.entry.InstrumentCheck;
 import screedbook.entry.Joint;
 import screedbook.entry.Mat;
 import screedbook.entry.Profile;
 import screedbook.entry.Restart;
+import screedbook.entry.Result;
 import screedbook.entry.Rolling;
 import screedbook.entry.Standing;
 import screedbook.entry.Stop;
@@ -62,6 +65,19 @@ final class SiteGuides {
         BY_BLANK.put("stop.cause", SiteGuides::stop);
         BY_BLANK.put("instrument.shows", SiteGuides::shows);
         BY_BLANK.put("truck.truck", SiteGuides::truck);
+        BY_BLANK.put("result.found", k -> ResultRules.guide(k.job(), (Result) k.entry()));
+        BY_BLANK.put(
+                "core.gmb",
+                k -> ResultRules.gravity(
+                        k.job(), Quantity.GMB, ((Core) k.entry()).measured().gmb()));
+        BY_BLANK.put(
+                "core.gmm",
+                k -> ResultRules.gravity(
+                        k.job(), Quantity.GMM, ((Core) k.entry()).measured().gmm()));
+        BY_BLANK.put(
+                "gauge.gmm",
+                k -> ResultRules.gravity(
+                        k.job(), Quantity.GMM, ((Gauge) k.entry()).reading().gmm()));
     }
 
     private SiteGuides() {}

@@ -96,6 +96,16 @@ public enum Quantity implements Word {
     ROLLER_PNEUMATIC(Measure.SPEED),
     /** Speed of a roller whose drums vibrate. */
     ROLLER_VIBRATORY(Measure.SPEED),
+    /** Theoretical maximum specific gravity of a mix. */
+    GMM(Measure.TIMES),
+    /** Bulk specific gravity of a mat or of a mix as compacted. */
+    GMB(Measure.TIMES),
+    /** Air in a mat or in a mix as compacted, in hundredths of its volume. */
+    AIR_VOIDS(Measure.PERCENT),
+    /** Binder in hundredths of the mix by mass. */
+    BINDER_CONTENT(Measure.PERCENT),
+    /** What stays of a tack material when its water is gone, in hundredths by mass. */
+    RESIDUE(Measure.PERCENT),
     /** A load's net weight. */
     NET(Measure.LOAD),
     /** Printed net less printed gross and tare, without sign. */

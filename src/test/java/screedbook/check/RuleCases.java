@@ -23,6 +23,7 @@ final class RuleCases {
         PlantCases.add();
         SampleCases.add();
         DensityCases.add();
+        ResultCases.add();
         SiteCases.add();
     }
 

@@ -34,7 +34,7 @@ class UsualSiteTest {
         assertThat(of(quantity, over, unit)).isEqualTo(Verdict.OUTSIDE);
     }
 
-    /** The first is read as above; the ends of the classes and the range of the mat are common practice, no source. */
+    /** The first is read as above; all others, as the range of the mat or of a Gmm, are common practice, no source. */
     @ParameterizedTest
     @CsvSource({
         "MAT_ROLLING_ENDS, 175, 174, degF",
@@ -42,7 +42,17 @@ class UsualSiteTest {
         "PROFILE_SEVERE, 50, 51, dF",
         "MAT, 140, 139, degF",
         "MAT, 350, 351, degF",
-        "JOINT_FROM_LINE, 0.5, 0.6, ft"
+        "JOINT_FROM_LINE, 0.5, 0.6, ft",
+        "GMM, 2.2, 2.19, times",
+        "GMM, 2.8, 2.81, times",
+        "GMB, 1.9, 1.89, times",
+        "GMB, 2.7, 2.71, times",
+        "AIR_VOIDS, 1, 0.9, pct",
+        "AIR_VOIDS, 12, 12.1, pct",
+        "BINDER_CONTENT, 3, 2.9, pct",
+        "BINDER_CONTENT, 9, 9.1, pct",
+        "RESIDUE, 25, 24, pct",
+        "RESIDUE, 80, 81, pct"
     })
     void anEdgeIsInsideAndAStepBeyondItIsNot(Quantity quantity, String edge, String beyond, String unit) {
         assertThat(of(quantity, edge, unit)).isEqualTo(Verdict.INSIDE);

@@ -173,6 +173,18 @@ class SampleFormsTest {
     }
 
     @Test
+    void whatIsUsualOfAResultStandsBesideItAndIsOnlyAskedAbout() {
+        DeskRig rig = loaded().keys("mv");
+        Scenes.typedIn(rig, "what", "gmm");
+        Scenes.typedIn(rig, "found", "24.7");
+        assertThat(rig.screen()).contains("usually 2.2 to 2.8", "look again");
+
+        Scenes.typedIn(rig, "mix", "12.5-70A");
+        rig.keys("<C-s>");
+        assertThat(rig.last().kind()).isEqualTo(Kind.RESULT);
+    }
+
+    @Test
     void theOnlyOpenSampleStandsInAHandOverWithWhoHasIt() {
         DeskRig rig = loaded();
         Scenes.keyed(rig, "me", Map.of("sample", "S-1", "seal_number", "4411", "taken_by", "RK"));
