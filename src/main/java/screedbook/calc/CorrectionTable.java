@@ -40,6 +40,26 @@ public enum CorrectionTable {
         }
     },
     /**
+     * Lighter asphalts of 850 to 965 kg/m3 at 15 degrees C, as cutbacks are: {@code 1.0108 - 7.2344e-4 T + 2.199e-7 T^2},
+     * T in degrees C (ASTM D4311, 4.2.2, Table 1 column B; scope 0 to 500 degrees F), divided by its own value at the
+     * base temperature, where a factor is 1 by meaning. The name is that of the older Group 1 table, which was not read.
+     */
+    GROUP_1(
+            "group-1",
+            "lighter asphalt and cutback, Group 1",
+            "ASTM D4311 column B: 1.0108 - 0.00072344 T + 0.0000002199 T² with T in °C, over the same at the base",
+            0,
+            500) {
+        @Override
+        BigDecimal formula(BigDecimal degF) {
+            BigDecimal celsius =
+                    degF.subtract(new BigDecimal("32")).divide(new BigDecimal("1.8"), MathContext.DECIMAL128);
+            return new BigDecimal("1.0108")
+                    .subtract(new BigDecimal("0.00072344").multiply(celsius))
+                    .add(new BigDecimal("0.0000002199").multiply(celsius).multiply(celsius));
+        }
+    },
+    /**
      * Road tar: {@code 1 / (1 + 0.00030 (t - 60))}, t in degrees F. No formula is printed with the table (Group 00 table
      * as reprinted in a highway text, Table 1-2); this one was found from its rows and gives all 22 that were read, 60
      * to 250 degrees F.

@@ -211,7 +211,7 @@ public record Job(
             @Blank(value = "residue", measure = Measure.PERCENT)
             Amount residue,
 
-            @Blank(value = "correction", help = "emulsion, group-0, group-00 or none")
+            @Blank(value = "correction", help = "emulsion, group-0, group-1, group-00 or none")
             String correction,
 
             @Blank("dilution allowed") YesNo dilution) {}

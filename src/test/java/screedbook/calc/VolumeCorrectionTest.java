@@ -96,6 +96,26 @@ class VolumeCorrectionTest {
         });
     }
 
+    /** ASTM D4311, 4.2.2, Table 1 column B (read): 1.0108 - 7.2344e-4 T + 2.199e-7 T2, T in degrees C, 1 at 15. */
+    @Test
+    void aCutbackInDegreesCelsiusAgreesWithTheFormulaPrintedForIt() {
+        assertThat(IntStream.rangeClosed(0, 250).boxed()).allSatisfy(celsius -> {
+            double printed = 1.0108 - 7.2344e-4 * celsius + 2.199e-7 * celsius * celsius;
+            BigDecimal here = VolumeCorrection.factor(
+                    CorrectionTable.GROUP_1, new Amount(BigDecimal.valueOf(celsius), Unit.DEG_C));
+            assertThat(here.doubleValue()).isBetween(printed - 0.0001, printed + 0.0001);
+        });
+    }
+
+    /** ASTM D4311/D4311M-15, note B (read): column B is of a coefficient of 0.00040 a degree F and 0.00072 a degree C. */
+    @Test
+    void aCutbackSwellsAtItsBaseAsTheStandardsCoefficientsSay() {
+        assertThat(VolumeCorrection.factor(CorrectionTable.GROUP_1, Amount.of("25", Unit.DEG_C)))
+                .isBetween(new BigDecimal("0.9927"), new BigDecimal("0.9929"));
+        assertThat(VolumeCorrection.factor(CorrectionTable.GROUP_1, Amount.of("70", Unit.DEG_F)))
+                .isBetween(new BigDecimal("0.9959"), new BigDecimal("0.9961"));
+    }
+
     /** The rule at a tie, 1 - 0.00025 (63 - 60) = 0.99925; no row that was read is a tie. */
     @Test
     void aFactorHalfWayIsRoundedUp() {

@@ -67,6 +67,13 @@ final class TackCases {
                 "tack-temperature",
                 "",
                 Sort.LOOK_AGAIN,
+                "tack material 14 °F",
+                s -> s.at("21:00", SHOT.replace("material_degF=140", "material_degF=14") + "after_gal=450"),
+                s -> s.at("21:00", SHOT.replace("material_degF=140", "material_degF=60") + "after_gal=450"));
+        RuleCases.rule(
+                "tack-temperature",
+                "",
+                Sort.LOOK_AGAIN,
                 "tack material 401 °F",
                 s -> s.at("20:00", SHOT.replace("140", "401") + "after_gal=430"),
                 s -> s.at("20:00", SHOT.replace("140", "400") + "after_gal=430"));
