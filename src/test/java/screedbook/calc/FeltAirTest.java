@@ -29,7 +29,7 @@ class FeltAirTest {
 
     @Test
     void noRowOfTheChartsIsLost() {
-        assertThat(dewPoints()).hasSize(17);
+        assertThat(dewPoints()).hasSize(23);
         assertThat(heatIndexes()).hasSize(13);
         assertThat(windChills()).hasSize(17);
     }

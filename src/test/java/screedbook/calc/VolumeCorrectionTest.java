@@ -116,6 +116,15 @@ class VolumeCorrectionTest {
                 .isBetween(new BigDecimal("0.9959"), new BigDecimal("0.9961"));
     }
 
+    /** ASTM D4311/D4311M-15, 3.3, note A (read): column A is of 0.00035 a degree F and 0.00063 a degree C. */
+    @Test
+    void anAsphaltSwellsAtItsBaseAsTheStandardsCoefficientsSay() {
+        assertThat(VolumeCorrection.factor(CorrectionTable.GROUP_0, Amount.of("25", Unit.DEG_C)))
+                .isBetween(new BigDecimal("0.9936"), new BigDecimal("0.9938"));
+        assertThat(VolumeCorrection.factor(CorrectionTable.GROUP_0, Amount.of("70", Unit.DEG_F)))
+                .isBetween(new BigDecimal("0.9964"), new BigDecimal("0.9966"));
+    }
+
     /** The rule at a tie, 1 - 0.00025 (63 - 60) = 0.99925; no row that was read is a tie. */
     @Test
     void aFactorHalfWayIsRoundedUp() {

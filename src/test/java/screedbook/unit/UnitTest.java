@@ -43,6 +43,23 @@ class UnitTest {
         assertThat(told.value().compareTo(row.number("expected")) == 0).isEqualTo(!compound);
     }
 
+    static List<Row> inBothSystems() {
+        return Published.rows("both-systems");
+    }
+
+    @Test
+    void noRowPrintedInBothSystemsIsLost() {
+        assertThat(inBothSystems()).hasSize(23);
+    }
+
+    /** Documents round their metric figures, some to a size that is made: the tolerance stands in the row. */
+    @ParameterizedTest
+    @MethodSource("inBothSystems")
+    void aFigurePrintedInBothSystemsIsTheSameHere(Row row) {
+        Amount told = new Amount(row.number("value"), unit(row, "unit")).to(unit(row, "to"));
+        assertThat(told.value().subtract(row.number("printed")).abs()).isLessThanOrEqualTo(row.number("tolerance"));
+    }
+
     static Stream<Unit[]> unitsThatTurnIntoEachOther() {
         return Stream.of(Unit.values())
                 .flatMap(from -> Stream.of(Unit.values())
