@@ -2,6 +2,12 @@ package screedbook;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -54,7 +60,7 @@ class AccusingTest {
             })
     void aWordThatAccusesIsFoundInASentenceHoweverItIsWritten(String word) {
         assertThat(Accusing.in("ticket 1001: " + word + ", 240 °F")).containsExactly(word);
-        assertThat(Accusing.in(word.toUpperCase(java.util.Locale.ROOT))).hasSize(1);
+        assertThat(Accusing.in(word.toUpperCase(Locale.ROOT))).hasSize(1);
         assertThat(Accusing.in("(" + word + ")")).containsExactly(word);
     }
 
@@ -69,5 +75,18 @@ class AccusingTest {
     @Test
     void everyWordOfASentenceIsTold() {
         assertThat(Accusing.in("a bad load, wrong by far")).containsExactly("bad", "wrong");
+    }
+
+    @Test
+    void noPageOfTheDemoHasOne() throws IOException {
+        try (Stream<Path> files = Files.walk(Path.of("demo-logs"))) {
+            List<Path> pages = files.filter(f -> f.toString().endsWith(".txt")).toList();
+            assertThat(pages).hasSizeGreaterThan(8);
+            for (Path page : pages) {
+                assertThat(Accusing.in(Files.readString(page)))
+                        .as(page.toString())
+                        .isEmpty();
+            }
+        }
     }
 }

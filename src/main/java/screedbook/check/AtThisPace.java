@@ -78,7 +78,7 @@ public record AtThisPace(List<Nearing> nearing, Pace pace, Optional<LastLoad> la
     /** Limits that are neared, in lines of at most 18 characters: {@code surface 35° 23:40}. */
     public List<String> limits() {
         return nearing.stream()
-                .map(n -> n.what() + " " + Figures.plain(n.limit()) + "° " + Moment.clock(n.at()))
+                .map(n -> n.what() + " " + AmountText.plain(n.limit()) + "° " + Moment.clock(n.at()))
                 .toList();
     }
 

@@ -101,7 +101,7 @@ public final class Behind {
     private Amount apart() {
         Amount planned =
                 SpreadRate.weightFor(run.area().orElseThrow(), run.target().orElseThrow());
-        return Figures.size(run.laid().minus(planned.to(run.laid().unit()))).shown(1);
+        return AmountText.size(run.laid().minus(planned.to(run.laid().unit()))).shown(1);
     }
 
     private void tons() {

@@ -44,7 +44,7 @@ record Bound(Amount low, Amount high, boolean sure, String clause, Rounding roun
     }
 
     private static Amount moved(Amount target, Amount by) {
-        return by == null ? null : Figures.moved(target, by);
+        return by == null ? null : AmountText.moved(target, by);
     }
 
     private static Rounding rounding(Limit limit) {
@@ -94,12 +94,12 @@ record Bound(Amount low, Amount high, boolean sure, String clause, Rounding roun
     /** {@code at least 270}, {@code at most 325}, {@code 275 to 325}. */
     String text() {
         if (low == null) {
-            return "at most " + Figures.plain(high);
+            return "at most " + AmountText.plain(high);
         }
         if (high == null) {
-            return "at least " + Figures.plain(low);
+            return "at least " + AmountText.plain(low);
         }
-        return Figures.plain(low) + " to " + Figures.plain(high);
+        return AmountText.plain(low) + " to " + AmountText.plain(high);
     }
 
     Unit unit() {
@@ -123,7 +123,7 @@ record Bound(Amount low, Amount high, boolean sure, String clause, Rounding roun
 
     /** The figures alone with their unit: {@code 270 °F}, {@code 275 to 325 °F}. */
     private String ends() {
-        String figures = low != null && high != null ? text() : Figures.plain(low == null ? high : low);
+        String figures = low != null && high != null ? text() : AmountText.plain(low == null ? high : low);
         return figures + " " + unit().symbol();
     }
 
@@ -152,6 +152,6 @@ record Bound(Amount low, Amount high, boolean sure, String clause, Rounding roun
         if (low != null && high != null) {
             return full();
         }
-        return low == null ? Figures.text(high) + " or less" : Figures.text(low) + " or more";
+        return low == null ? AmountText.text(high) + " or less" : AmountText.text(low) + " or more";
     }
 }

@@ -170,11 +170,11 @@ record Bounds(List<Bound> all, List<String> silent) {
         Amount high = OwnUnits.most(limit.high(), own);
         boolean even = low != null && high != null && low.value().negate().compareTo(high.value()) == 0;
         if (even) {
-            return "± " + Figures.plain(high);
+            return "± " + AmountText.plain(high);
         }
         if (low == null) {
-            return "+ " + Figures.plain(high) + " at most";
+            return "+ " + AmountText.plain(high) + " at most";
         }
-        return high == null ? limit.text() : Figures.plain(low) + " to " + Figures.plain(high);
+        return high == null ? limit.text() : AmountText.plain(low) + " to " + AmountText.plain(high);
     }
 }

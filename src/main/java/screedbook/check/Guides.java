@@ -181,7 +181,7 @@ public final class Guides {
                 .flatMap(s -> Bounds.tolerance(s, around, situation, k.job().system()));
         return target.isEmpty() || tolerance.isEmpty()
                 ? ""
-                : ", target " + Figures.plain(target.get()) + " " + tolerance.get();
+                : ", target " + AmountText.plain(target.get()) + " " + tolerance.get();
     }
 
     private static Guide net(Keying k) {
@@ -196,7 +196,7 @@ public final class Guides {
                 .filter(d -> Slips.unusual(Quantity.NET_DIFFERENCE, d))
                 .isPresent();
         Verdict verdict = w.net() == null ? Verdict.NONE : odd ? Verdict.LOOK_AGAIN : Verdict.INSIDE;
-        String working = "Gross " + Figures.text(w.gross()) + " less tare " + Figures.text(w.tare()) + " is "
+        String working = "Gross " + AmountText.text(w.gross()) + " less tare " + AmountText.text(w.tare()) + " is "
                 + weighed.get().text() + ".";
         return new Guide("gross less tare " + weighed.get().text(), "as printed", verdict, working, offers);
     }
@@ -225,12 +225,13 @@ public final class Guides {
         Slips.swapped(w).ifPresent(offers::add);
         Optional<Amount> usual = k.job().truck(k.ticket().paper().truck()).map(Job.Truck::tare);
         Optional<Amount> implied = Weighing.impliedTare(w);
-        String limit = usual.map(t -> "usual tare " + Figures.plain(t)).orElse("");
-        String weights = implied.map(t -> "weights come to " + Figures.plain(t)).orElse("");
+        String limit = usual.map(t -> "usual tare " + AmountText.plain(t)).orElse("");
+        String weights =
+                implied.map(t -> "weights come to " + AmountText.plain(t)).orElse("");
         Amount seen = w.tare() == null ? implied.orElse(null) : w.tare();
         boolean moved = seen != null
                 && usual.isPresent()
-                && Slips.unusual(Quantity.TARE_DIFFERENCE, Figures.size(seen.minus(usual.get())));
+                && Slips.unusual(Quantity.TARE_DIFFERENCE, AmountText.size(seen.minus(usual.get())));
         Verdict verdict = moved || !offers.isEmpty() ? Verdict.LOOK_AGAIN : Verdict.NONE;
         String both = limit + (limit.isEmpty() || weights.isEmpty() ? "" : ", ") + weights;
         return new Guide(both, usual.isPresent() ? "job" : "", verdict, "", offers);
@@ -297,7 +298,7 @@ public final class Guides {
         boolean odd = width != null && Slips.unusual(Quantity.WIDTH, width);
         String pull = k.job()
                 .pull(k.tack().target().pull(), k.tack().target().lift())
-                .map(p -> "pull " + p.name() + " is " + Figures.plain(p.width()))
+                .map(p -> "pull " + p.name() + " is " + AmountText.plain(p.width()))
                 .orElse("");
         return new Guide(pull, pull.isEmpty() ? "" : "job", odd ? Verdict.LOOK_AGAIN : Verdict.NONE, "", offers);
     }

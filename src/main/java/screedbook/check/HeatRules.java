@@ -177,7 +177,7 @@ final class HeatRules {
         if (!run.isEmpty() && run.size() >= asked.count().intValue()) {
             marks.add(new Mark(
                     Look.refs(run),
-                    run.size() + " temperatures " + where + " in a row are " + Figures.text(heat),
+                    run.size() + " temperatures " + where + " in a row are " + AmountText.text(heat),
                     Marks.told(asked),
                     asked.citation(),
                     "fewer than " + asked.count().toPlainString() + " equal ones in a row"));

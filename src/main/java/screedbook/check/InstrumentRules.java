@@ -57,16 +57,16 @@ final class InstrumentRules {
             Optional<Checks> checks = look.job(c).map(Job::checks);
             Amount most = checks.map(Checks::thermometerOff).orElse(null);
             Optional<Amount> off = off(c.entry());
-            if (most != null && off.isPresent() && Figures.size(off.get()).compareTo(most) > 0) {
+            if (most != null && off.isPresent() && AmountText.size(off.get()).compareTo(most) > 0) {
                 Amount known = known(c.entry()).orElseThrow();
                 marks.add(new Mark(
                         c.ref(),
                         "instrument " + name(c.entry()) + " shows "
-                                + Figures.text(c.entry().shows()) + " at " + Figures.text(known),
-                        "off by at most " + Figures.text(most),
+                                + AmountText.text(c.entry().shows()) + " at " + AmountText.text(known),
+                        "off by at most " + AmountText.text(most),
                         PlanRules.source(checks.get()),
-                        Figures.plain(Figures.moved(known, negative(most))) + " to "
-                                + Figures.text(Figures.moved(known, most))));
+                        AmountText.plain(AmountText.moved(known, negative(most))) + " to "
+                                + AmountText.text(AmountText.moved(known, most))));
             }
         }
         return marks;

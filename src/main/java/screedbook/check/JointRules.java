@@ -140,7 +140,7 @@ final class JointRules {
                         offset(job.get(), sheet.get(), j.entry(), at.get()),
                         List.of(j.ref()),
                         name(j.entry()) + ": offset from the one below",
-                        Figures.size(j.entry().below()),
+                        AmountText.size(j.entry().below()),
                         ""));
             }
         }
@@ -153,7 +153,7 @@ final class JointRules {
             Optional<Asked> asked =
                     across(j.entry()) ? Optional.empty() : of(look, j).flatMap(c -> c.asked(Demand.JOINT_ON_LINE));
             if (asked.isPresent() && j.entry().laneLine() != null) {
-                Amount off = Figures.size(j.entry().laneLine());
+                Amount off = AmountText.size(j.entry().laneLine());
                 Marks.odd(Quantity.JOINT_FROM_LINE, List.of(j.ref()), name(j.entry()) + ": from the lane line", off)
                         .stream()
                         .map(m -> new Mark(
@@ -194,7 +194,7 @@ final class JointRules {
                         at.get().bounds(Quantity.JOINT_NOTCH_OF_LIFT),
                         List.of(j.ref()),
                         name(j.entry()) + ": vertical edge "
-                                + Figures.text(j.entry().notch()) + ", of the lift",
+                                + AmountText.text(j.entry().notch()) + ", of the lift",
                         of.get(),
                         ""));
             }
@@ -272,14 +272,14 @@ final class JointRules {
                     look.ofMat(s, null, e.lift(), e.pull()).map(c -> c.bounds(Quantity.STRAIGHTEDGE_LENGTH));
             if (length.isPresent() && !asLong(length.get(), e)) {
                 Bound bound = length.get().all().get(0);
-                String known = e.edgeLength() == null ? "not noted" : Figures.text(e.edgeLength());
+                String known = e.edgeLength() == null ? "not noted" : AmountText.text(e.edgeLength());
                 marks.add(new Mark(
                         Sort.LOOK_AGAIN,
                         List.of(s.ref()),
                         "gap" + where(e) + " under an edge whose length is " + known,
-                        "an edge of " + Figures.text(bound.low()),
+                        "an edge of " + AmountText.text(bound.low()),
                         bound.clause(),
-                        "a reading under an edge of " + Figures.text(bound.low()),
+                        "a reading under an edge of " + AmountText.text(bound.low()),
                         bound.working()));
             }
         }

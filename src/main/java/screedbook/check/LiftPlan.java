@@ -96,14 +96,15 @@ final class LiftPlan {
             marks.add(new Mark(
                     null,
                     List.of(),
-                    name(lift) + " is planned " + Figures.text(lift.thickness()) + ", " + Figures.plain(sizes.shown(1))
-                            + " times its " + Figures.text(mix.nmas()) + " aggregate",
-                    "at least " + Figures.plain(bound.low()) + " times for a "
+                    name(lift) + " is planned " + AmountText.text(lift.thickness()) + ", "
+                            + AmountText.plain(sizes.shown(1)) + " times its " + AmountText.text(mix.nmas())
+                            + " aggregate",
+                    "at least " + AmountText.plain(bound.low()) + " times for a "
                             + (mix.gradation() == null
                                     ? "coarse"
                                     : mix.gradation().word()) + " mix",
                     bound.clause(),
-                    Figures.text(up(enough)) + " or more",
+                    AmountText.text(up(enough)) + " or more",
                     bound.working() + doubt));
         }
         return marks;

@@ -114,10 +114,10 @@ final class Marks {
     /** The value, and in brackets what it is in the limit's unit where that is another. */
     private static String told(Bound bound, Amount value) {
         Unit unit = bound.unit();
-        String text = Figures.text(Figures.shown(value));
+        String text = AmountText.text(AmountText.shown(value));
         return value.unit() == unit
                 ? text
-                : text + " (" + Figures.text(value.to(unit).shown(scale(bound) + 1)) + ")";
+                : text + " (" + AmountText.text(value.to(unit).shown(scale(bound) + 1)) + ")";
     }
 
     /** Digits behind the point with which a limit is printed. */

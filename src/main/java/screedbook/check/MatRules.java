@@ -68,7 +68,7 @@ final class MatRules {
 
     /** {@code 298 and 261 differ by}, to be followed by the difference. */
     private static String apart(Profile p) {
-        return where(p) + Figures.plain(p.hottest()) + " and " + Figures.plain(p.coldest()) + " differ by";
+        return where(p) + AmountText.plain(p.hottest()) + " and " + AmountText.plain(p.coldest()) + " differ by";
     }
 
     private static String where(Profile p) {
@@ -159,7 +159,8 @@ final class MatRules {
                 marks.addAll(Marks.judged(
                         at.get().bounds(Quantity.MAT_BELOW_TARGET),
                         List.of(p.ref()),
-                        where(p.entry()) + "coldest " + Figures.plain(p.entry().coldest()) + ", below the target by",
+                        where(p.entry()) + "coldest "
+                                + AmountText.plain(p.entry().coldest()) + ", below the target by",
                         below.get(),
                         ""));
             }
@@ -181,11 +182,11 @@ final class MatRules {
                     .filter(d -> d.value().signum() < 0)
                     .ifPresent(d -> marks.add(new Mark(
                             p.ref(),
-                            "hottest " + Figures.text(p.entry().hottest()) + ", coldest "
-                                    + Figures.text(p.entry().coldest()),
+                            "hottest " + AmountText.text(p.entry().hottest()) + ", coldest "
+                                    + AmountText.text(p.entry().coldest()),
                             "hottest is at least coldest",
                             "entry",
-                            "hottest at least " + Figures.text(p.entry().coldest()))));
+                            "hottest at least " + AmountText.text(p.entry().coldest()))));
         }
         return marks;
     }
@@ -214,9 +215,9 @@ final class MatRules {
                 Bound severe = Marks.usual(Quantity.PROFILE_SEVERE).all().get(0);
                 marks.add(new Mark(
                         p.ref(),
-                        apart(p.entry()) + " " + Figures.text(apart.get()) + ", action: not noted",
+                        apart(p.entry()) + " " + AmountText.text(apart.get()) + ", action: not noted",
                         "what was done is noted above "
-                                + Figures.both(severe.high(), apart.get().unit()),
+                                + AmountText.both(severe.high(), apart.get().unit()),
                         severe.clause(),
                         "what was done about it"));
             }

@@ -109,7 +109,7 @@ record PlantCauses(List<String> said, List<Ref> of) {
         }
 
         private Amount size() {
-            return Figures.size(tons);
+            return AmountText.size(tons);
         }
 
         /** Numbers of the plant's own series that are not here. */

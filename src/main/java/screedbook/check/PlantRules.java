@@ -216,7 +216,7 @@ final class PlantRules {
     static String row(PlantRows.Row row) {
         return "line " + row.line() + ", ticket " + row.number()
                 + (row.truck() == null ? "" : ", truck " + row.truck())
-                + (row.net() == null ? "" : ", " + Figures.text(row.net()))
+                + (row.net() == null ? "" : ", " + AmountText.text(row.net()))
                 + (row.hour() == null ? "" : ", loaded " + row.hour());
     }
 

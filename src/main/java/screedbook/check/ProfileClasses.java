@@ -37,12 +37,12 @@ public final class ProfileClasses {
                 .toList();
         Working working = new Working(
                 "count of hottest less coldest: moderate above "
-                        + Figures.text(Marks.usual(Quantity.PROFILE_MODERATE)
+                        + AmountText.text(Marks.usual(Quantity.PROFILE_MODERATE)
                                 .all()
                                 .get(0)
                                 .high())
                         + ", severe above "
-                        + Figures.text(Marks.usual(Quantity.PROFILE_SEVERE)
+                        + AmountText.text(Marks.usual(Quantity.PROFILE_SEVERE)
                                 .all()
                                 .get(0)
                                 .high()),

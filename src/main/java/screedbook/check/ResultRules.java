@@ -43,7 +43,8 @@ final class ResultRules {
         for (Standing<Result> each : look.day().standing(Result.class)) {
             if (!judged.contains(each.ref())) {
                 amount(look.job(), each.entry())
-                        .ifPresent(a -> marks.addAll(odd(QUANTITIES.get(each.entry().what()), each, name(each), a)));
+                        .ifPresent(a ->
+                                marks.addAll(odd(QUANTITIES.get(each.entry().what()), each, name(each), a)));
             }
         }
         for (Standing<Core> each : look.day().standing(Core.class)) {
@@ -92,7 +93,10 @@ final class ResultRules {
 
     /** In the unit that goes without saying; empty where another is written, for nobody here knows what it means. */
     private static Optional<Amount> amount(Optional<Job> job, Result result) {
-        if (result.found() == null || result.what() == null || !QUANTITIES.containsKey(result.what()) || job.isEmpty()) {
+        if (result.found() == null
+                || result.what() == null
+                || !QUANTITIES.containsKey(result.what())
+                || job.isEmpty()) {
             return Optional.empty();
         }
         Unit unit = QUANTITIES.get(result.what()).measure().unit(job.get().system());

@@ -32,7 +32,7 @@ record RolledUntil(Amount mat, String source) {
 
     /** As a limit of the job's own. */
     Bounds bounds() {
-        String working = "The job settles that the mat is rolled until " + Figures.text(mat) + ": " + source + ".";
+        String working = "The job settles that the mat is rolled until " + AmountText.text(mat) + ": " + source + ".";
         return new Bounds(
                 List.of(new Bound(mat, null, true, "job, rolled until", Rounding.ABSOLUTE, working)), List.of());
     }

@@ -128,7 +128,7 @@ final class RollingRules {
             if (e.matBegins() != null && e.matEnds() == null && e.task() != Rolling.Task.FINISH) {
                 marks.add(new Mark(
                         r.ref(),
-                        name(e) + " began at " + Figures.text(e.matBegins()) + ", mat at last: not noted",
+                        name(e) + " began at " + AmountText.text(e.matBegins()) + ", mat at last: not noted",
                         "the mat is read when a roller begins and when it ends",
                         "common practice",
                         "a mat temperature when it ended"));

@@ -240,8 +240,8 @@ final class SightRules {
         look.job().ifPresent(job -> {
             for (WeighedAgain each : WeighedAgain.of(look.day(), job)) {
                 String where = "truck " + each.weighed().entry().truck() + ", " + Look.name(each.ticket()) + ": "
-                        + each.what() + " " + Figures.text(each.found().shown(0)) + " on another scale, printed "
-                        + Figures.text(each.printed().shown(0)) + ", " + each.difference() + ":";
+                        + each.what() + " " + AmountText.text(each.found().shown(0)) + " on another scale, printed "
+                        + AmountText.text(each.printed().shown(0)) + ", " + each.difference() + ":";
                 each.percent()
                         .ifPresent(percent -> Marks.odd(
                                         Quantity.WEIGHED_AGAIN,

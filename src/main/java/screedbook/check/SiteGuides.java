@@ -156,7 +156,7 @@ final class SiteGuides {
         Optional<Amount> apart = p.apart();
         if (!own.noLimit()) {
             return said(
-                    apart.map(d -> Figures.plain(d) + " apart, "
+                    apart.map(d -> AmountText.plain(d) + " apart, "
                                     + own.text(k.job().system()))
                             .orElseGet(() -> downTo(k.job(), own, p)),
                     own.clause(),
@@ -165,7 +165,7 @@ final class SiteGuides {
         }
         Bounds usual = Marks.usual(Quantity.PROFILE_MODERATE);
         Optional<MatRules.Word> word = apart.map(MatRules.Word::of).filter(w -> w != MatRules.Word.NONE);
-        String limit = apart.map(d -> Figures.plain(d) + " apart, ").orElse("");
+        String limit = apart.map(d -> AmountText.plain(d) + " apart, ").orElse("");
         return said(
                 word.map(w -> w.text() + ", " + limit + usual.text(k.job().system()))
                         .orElseGet(() -> "usually "
@@ -189,9 +189,9 @@ final class SiteGuides {
                 : p.hottest().unit().difference();
         Amount by = OwnUnits.most(most.get(), scale);
         if (p.hottest() == null) {
-            return "within " + Figures.plain(by) + " of the hottest";
+            return "within " + AmountText.plain(by) + " of the hottest";
         }
-        return "at least " + Figures.plain(Figures.moved(p.hottest(), negative(by)));
+        return "at least " + AmountText.plain(AmountText.moved(p.hottest(), negative(by)));
     }
 
     private static Amount negative(Amount amount) {
@@ -252,7 +252,7 @@ final class SiteGuides {
                 .map(c -> limited(
                         k.job(),
                         JointRules.offset(k.job(), k.sheet().orElseThrow(), j, c),
-                        j.below() == null ? null : Figures.size(j.below())))
+                        j.below() == null ? null : AmountText.size(j.below())))
                 .orElseGet(SiteGuides::lost);
     }
 
@@ -261,7 +261,7 @@ final class SiteGuides {
         Optional<Asked> asked = JointRules.across(j)
                 ? Optional.empty()
                 : on(k, j.pull(), j.lift()).flatMap(c -> c.asked(Demand.JOINT_ON_LINE));
-        Amount off = j.laneLine() == null ? null : Figures.size(j.laneLine());
+        Amount off = j.laneLine() == null ? null : AmountText.size(j.laneLine());
         boolean away = off != null && Marks.usual(Quantity.JOINT_FROM_LINE).of(off) == Verdict.OUTSIDE;
         return asked.map(a -> said("on the line", a.citation(), away ? Verdict.LOOK_AGAIN : Verdict.NONE, a.says()))
                 .orElse(Guide.NOTHING);
@@ -292,7 +292,7 @@ final class SiteGuides {
     /** {@code 10 ft}, in a metric job {@code 10 ft (3.05 m)}. */
     private static String length(Job job, Bounds bounds) {
         Amount printed = bounds.all().get(0).low();
-        return Figures.both(printed, OwnUnits.of(printed.unit(), job.system()));
+        return AmountText.both(printed, OwnUnits.of(printed.unit(), job.system()));
     }
 
     private static Guide gap(Keying k) {
@@ -317,7 +317,7 @@ final class SiteGuides {
         return checks.stopAtMost() == null
                 ? Guide.NOTHING
                 : said(
-                        "stands at most " + Figures.text(checks.stopAtMost()),
+                        "stands at most " + AmountText.text(checks.stopAtMost()),
                         PlanRules.source(checks),
                         Verdict.NONE,
                         "The job says how long the paver may stand.");
@@ -352,22 +352,22 @@ final class SiteGuides {
             return checks.thermometerOff() == null
                     ? Guide.NOTHING
                     : said(
-                            "off by at most " + Figures.text(checks.thermometerOff()),
+                            "off by at most " + AmountText.text(checks.thermometerOff()),
                             PlanRules.source(checks),
                             Verdict.NONE,
                             "");
         }
         if (checks.thermometerOff() == null) {
-            return said("should show " + Figures.plain(known.get()), "", Verdict.NONE, "");
+            return said("should show " + AmountText.plain(known.get()), "", Verdict.NONE, "");
         }
         boolean outside = InstrumentRules.off(check)
-                .filter(d -> Figures.size(d).compareTo(checks.thermometerOff()) > 0)
+                .filter(d -> AmountText.size(d).compareTo(checks.thermometerOff()) > 0)
                 .isPresent();
         return said(
-                Figures.plain(known.get()) + " ± " + Figures.plain(checks.thermometerOff()),
+                AmountText.plain(known.get()) + " ± " + AmountText.plain(checks.thermometerOff()),
                 PlanRules.source(checks),
                 outside ? Verdict.OUTSIDE : check.shows() == null ? Verdict.NONE : Verdict.INSIDE,
-                "It should show " + Figures.text(known.get()) + ".");
+                "It should show " + AmountText.text(known.get()) + ".");
     }
 
     private static Guide truck(Keying k) {

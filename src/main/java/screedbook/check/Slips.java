@@ -58,7 +58,7 @@ final class Slips {
         Amount meant = new Amount(weight.value(), metric ? Unit.TONNE : Unit.SHORT_TON)
                 .to(weight.unit())
                 .shown(0);
-        String asks = (metric ? "tonnes? " : "tons? ") + Figures.text(meant);
+        String asks = (metric ? "tonnes? " : "tons? ") + AmountText.text(meant);
         return Optional.of(new Guide.Offer(asks, key(name, weight.unit()), typed(meant)));
     }
 
@@ -69,7 +69,7 @@ final class Slips {
         if (gross == null || tare == null || tare.compareTo(gross) <= 0) {
             return Optional.empty();
         }
-        String asks = "gross " + Figures.plain(tare) + " and tare " + Figures.plain(gross) + "?";
+        String asks = "gross " + AmountText.plain(tare) + " and tare " + AmountText.plain(gross) + "?";
         return Optional.of(new Guide.Offer(
                 asks,
                 key("gross", tare.unit()),

@@ -57,9 +57,9 @@ final class StopRules {
             if (most != null && lasted.isPresent() && lasted.get().compareTo(most) > 0) {
                 marks.add(new Mark(
                         each.stop().ref(),
-                        "the paver stood for " + Figures.text(lasted.get())
+                        "the paver stood for " + AmountText.text(lasted.get())
                                 + waiting(each.stop().entry()),
-                        "at most " + Figures.text(most),
+                        "at most " + AmountText.text(most),
                         PlanRules.source(checks.get()),
                         "a restart by "
                                 + Look.clock(each.stop()

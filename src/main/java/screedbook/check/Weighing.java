@@ -17,7 +17,7 @@ final class Weighing {
             return Optional.empty();
         }
         Amount net = w.gross().minus(w.tare());
-        return Optional.of(Figures.told(net, net.unit() == Unit.KILOGRAM ? Unit.TONNE : Unit.SHORT_TON, 3));
+        return Optional.of(AmountText.told(net, net.unit() == Unit.KILOGRAM ? Unit.TONNE : Unit.SHORT_TON, 3));
     }
 
     /** Printed net against printed gross less tare, without sign, in pounds or kilograms. */
@@ -26,7 +26,7 @@ final class Weighing {
             return Optional.empty();
         }
         return Optional.of(
-                Figures.size(w.gross().minus(w.tare()).minus(w.net())).shown(0));
+                AmountText.size(w.gross().minus(w.tare()).minus(w.net())).shown(0));
     }
 
     /** Gross less net: the tare that the weights imply. */
@@ -45,7 +45,7 @@ final class Weighing {
                         true,
                         "job, truck " + t.number(),
                         Rounding.ABSOLUTE,
-                        "The job has " + Figures.text(t.legalGross()) + " as the legal gross weight of truck "
+                        "The job has " + AmountText.text(t.legalGross()) + " as the legal gross weight of truck "
                                 + t.number() + "."));
     }
 }

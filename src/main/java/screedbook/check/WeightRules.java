@@ -98,7 +98,8 @@ final class WeightRules {
                 apart(
                                 t,
                                 apart.get(),
-                                "gross " + Figures.text(w.gross()) + " less tare " + Figures.text(w.tare()) + " is "
+                                "gross " + AmountText.text(w.gross()) + " less tare " + AmountText.text(w.tare())
+                                        + " is "
                                         + net.text() + ", printed net "
                                         + w.net().text(),
                                 net)
@@ -116,12 +117,12 @@ final class WeightRules {
                 Amount all = new Amount(
                         w.batch().value().multiply(BigDecimal.valueOf(w.batches())),
                         w.batch().unit());
-                Amount apart = Figures.size(all.minus(w.net())).shown(0);
-                Amount net = Figures.told(all, w.net().unit(), 3);
+                Amount apart = AmountText.size(all.minus(w.net())).shown(0);
+                Amount net = AmountText.told(all, w.net().unit(), 3);
                 apart(
                                 t,
                                 apart,
-                                w.batches() + " batches of " + Figures.text(w.batch()) + " are " + net.text()
+                                w.batches() + " batches of " + AmountText.text(w.batch()) + " are " + net.text()
                                         + ", printed net " + w.net().text(),
                                 net)
                         .ifPresent(marks::add);
@@ -135,7 +136,7 @@ final class WeightRules {
             return Optional.of(new Mark(
                     null,
                     List.of(t.ref()),
-                    seen + ": " + Figures.text(apart) + " apart",
+                    seen + ": " + AmountText.text(apart) + " apart",
                     bound.full(apart.unit()) + " apart",
                     bound.clause(),
                     "a net of " + net.text(),
@@ -153,7 +154,7 @@ final class WeightRules {
             boolean net = came && w.net() != null && w.net().value().signum() <= 0;
             if (scale || net) {
                 String seen = scale
-                        ? "gross " + Figures.text(w.gross()) + ", tare " + Figures.text(w.tare())
+                        ? "gross " + AmountText.text(w.gross()) + ", tare " + AmountText.text(w.tare())
                         : "net " + w.net().text();
                 marks.add(PlanRules.meant(
                                 List.of(new Mark(
@@ -194,7 +195,7 @@ final class WeightRules {
     private static Mark scale(Standing<Ticket> t, String which, Amount weight, Guide.Offer offer) {
         return new Mark(
                         t.ref(),
-                        which + " " + Figures.text(weight),
+                        which + " " + AmountText.text(weight),
                         "a truck scale shows " + weight.unit().symbol(),
                         "usual range weights",
                         "a weight in " + weight.unit().symbol())
@@ -228,17 +229,17 @@ final class WeightRules {
 
     private static List<Mark> moved(Standing<Ticket> t, Amount usual, Amount seen, boolean implied) {
         List<Mark> marks = new ArrayList<>();
-        Amount by = Figures.size(seen.minus(usual));
+        Amount by = AmountText.size(seen.minus(usual));
         for (Bound bound : Marks.usual(Quantity.TARE_DIFFERENCE).broken(by)) {
             Amount most = bound.high().to(usual.unit()).shown(0);
             marks.add(new Mark(
                     null,
                     List.of(t.ref()),
                     "truck " + t.entry().paper().truck() + (implied ? ": the weights come to a tare of " : ": tare ")
-                            + Figures.text(seen) + ", usually " + Figures.text(usual),
+                            + AmountText.text(seen) + ", usually " + AmountText.text(usual),
                     bound.full(usual.unit()) + " from the usual tare",
                     bound.clause(),
-                    Figures.plain(usual.minus(most)) + " to " + Figures.text(usual.plus(most)),
+                    AmountText.plain(usual.minus(most)) + " to " + AmountText.text(usual.plus(most)),
                     bound.working()));
         }
         return marks;
@@ -257,8 +258,8 @@ final class WeightRules {
             if (before != null && same(before.entry().weights(), w)) {
                 marks.add(new Mark(
                         List.of(t.ref(), before.ref()),
-                        "truck " + truck + ": gross " + Figures.text(w.gross()) + " and tare " + Figures.text(w.tare())
-                                + " as on " + Look.name(before),
+                        "truck " + truck + ": gross " + AmountText.text(w.gross()) + " and tare "
+                                + AmountText.text(w.tare()) + " as on " + Look.name(before),
                         "two loads of a truck in a row differ in gross or tare",
                         "common practice",
                         "another gross or another tare"));

@@ -18,7 +18,8 @@ final class YieldBounds {
         Amount own = job.checks().paidUpTo();
         if (own != null) {
             return new Bounds(
-                    List.of(settled(job, null, own, "The job pays for " + Figures.text(own) + " of the planned rate.")),
+                    List.of(settled(
+                            job, null, own, "The job pays for " + AmountText.text(own) + " of the planned rate.")),
                     List.of());
         }
         return sheet.map(s -> Bounds.of(s, Quantity.SPREAD_PAID, situation)).orElse(Bounds.NONE);
@@ -34,8 +35,8 @@ final class YieldBounds {
                             job,
                             low,
                             planned.plus(own),
-                            "The job has the rolled mat within " + Figures.text(own) + " of the planned "
-                                    + Figures.text(planned) + ".")),
+                            "The job has the rolled mat within " + AmountText.text(own) + " of the planned "
+                                    + AmountText.text(planned) + ".")),
                     List.of());
         }
         return sheet.map(s -> Bounds.NONE.and(Bounds.around(s, situation, Quantity.DEPTH_DIFFERENCE, planned)))

@@ -55,12 +55,12 @@ final class YieldGuides {
             return new Guide("levels, no thickness judged", "job", Verdict.NONE, "", List.of());
         }
         Amount planned = lift.get().thickness();
-        String plan = "planned " + Figures.plain(planned);
+        String plan = "planned " + AmountText.plain(planned);
         if (probe.state() != Depth.State.COMPACTED) {
             boolean loose = probe.state() == Depth.State.LOOSE;
             Amount about = LooseMat.about(planned);
             return new Guide(
-                    plan + " rolled" + (loose ? ", about " + Figures.plain(about.shown(2)) + " loose" : ""),
+                    plan + " rolled" + (loose ? ", about " + AmountText.plain(about.shown(2)) + " loose" : ""),
                     loose ? "NAVEDTRA 14080, p. 8-31" : "job",
                     Verdict.NONE,
                     "An eighth more than planned is where a screed is begun; no limit is set for it.",

@@ -166,7 +166,7 @@ final class YieldRules {
                 job.get(), look.sheet(probe), situation(job.get(), probe, of.pull(), of.lift()), planned);
         String where = of.name()
                 + (probe.entry().place() == null ? "" : " " + probe.entry().place()) + ": rolled mat, "
-                + Figures.text(planned) + " planned,";
+                + AmountText.text(planned) + " planned,";
         return Marks.judged(bounds, List.of(probe.ref()), where, probe.entry().thickness(), "");
     }
 }

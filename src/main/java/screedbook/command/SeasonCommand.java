@@ -80,7 +80,7 @@ final class SeasonCommand implements Callable<Integer> {
     private boolean help;
 
     private final SeasonsPage together = new SeasonsPage();
-    private Sheet printed;
+    private TableFile printed;
     private int shifts;
 
     @Override
@@ -100,7 +100,7 @@ final class SeasonCommand implements Callable<Integer> {
         LocalDate to = dates.to();
         List<Path> jobs = paths.jobs();
         Progress progress = progress(jobs, to);
-        try (Sheet sheet = sheet()) {
+        try (TableFile sheet = sheet()) {
             printed = sheet;
             if (loads) {
                 loads(jobs, from, to, progress);
@@ -120,13 +120,13 @@ final class SeasonCommand implements Callable<Integer> {
     }
 
     /** The table that is written in place of being printed; null where it is printed. */
-    private Sheet sheet() throws IOException {
+    private TableFile sheet() throws IOException {
         if (out == null) {
             return null;
         }
         String name = loads ? "loads.csv" : "season.csv";
         String head = loads ? LoadsCsv.head() : SeasonCsv.head();
-        return new Sheet(out, name, DataPackage.text("season", Map.of(name, head)));
+        return new TableFile(out, name, DataPackage.text("season", Map.of(name, head)));
     }
 
     private Set<String> parts() throws Stopped {

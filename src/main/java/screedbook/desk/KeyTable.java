@@ -72,8 +72,8 @@ public final class KeyTable {
             case START -> start(rows);
             case SHIFT -> shift(rows);
             case FORM -> form(rows);
-            case SHEET, PLAN, DRAWN, NUMBERS, ITEMS, ITEM, REASON, CHANGES -> SheetTable.rows(rows);
-            default -> ListTable.rows(place, rows);
+            case SHEET, PLAN, DRAWN, NUMBERS, ITEMS, ITEM, REASON, CHANGES -> SheetKeyTable.rows(rows);
+            default -> ListKeyTable.rows(place, rows);
         }
         return rows.stream().filter(r -> r.place() == place).toList();
     }

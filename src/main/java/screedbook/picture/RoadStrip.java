@@ -137,7 +137,7 @@ public final class RoadStrip {
     }
 
     private void draw(Lane lane, List<LotEnd> ends) {
-        char[] ground = Ground.line(lane, first, columns, step, share());
+        char[] ground = GroundSigns.line(lane, first, columns, step, share());
         rows.add(new Row(label(lane), ground));
         Letters under = new Letters(columns);
         ends.forEach(end -> under.put(column(end.at()), '|', "a sublot ends"));
@@ -148,7 +148,7 @@ public final class RoadStrip {
             }
         }
         under.rows().forEach(row -> rows.add(new Row("", row)));
-        grounds.addAll(Ground.told(ground));
+        grounds.addAll(GroundSigns.told(ground));
         letters.addAll(under.told());
     }
 

@@ -22,11 +22,11 @@ public final class Accrued {
     private int shifts;
 
     /** A figure in a unit, carried in one way. */
-    private record Key(String id, String unit, Carry carry) {}
+    private record Key(String id, String unit, Together carry) {}
 
     /** A figure on its way. */
     private static final class Cell {
-        private final Carry carry;
+        private final Together carry;
         private String label;
         private BigDecimal value;
         private BigDecimal most;
@@ -34,7 +34,7 @@ public final class Accrued {
         private int decimals;
         private int shifts;
 
-        Cell(Carry carry) {
+        Cell(Together carry) {
             this.carry = carry;
         }
     }
@@ -48,8 +48,8 @@ public final class Accrued {
             headings.putIfAbsent(section.id(), section.heading());
             Map<Key, Cell> into = cells.computeIfAbsent(section.id(), s -> new LinkedHashMap<>());
             for (Figure figure : section.figures()) {
-                Carry carry = Carry.of(figure, id -> values.get(id) != null);
-                if (carry != Carry.NOTHING) {
+                Together carry = Together.of(figure, id -> values.get(id) != null);
+                if (carry != Together.NOTHING) {
                     Cell cell = into.computeIfAbsent(new Key(figure.id(), figure.unit(), carry), k -> new Cell(carry));
                     take(cell, figure, values);
                 }
@@ -64,7 +64,7 @@ public final class Accrued {
         cell.shifts++;
         cell.decimals = Math.max(cell.decimals, decimals(figure));
         switch (cell.carry) {
-            case SUM -> cell.value = Carry.none(before).add(value);
+            case SUM -> cell.value = Together.none(before).add(value);
             case LEAST -> cell.value = before == null ? value : before.min(value);
             case MOST -> cell.value = before == null ? value : before.max(value);
             case NEWEST -> cell.value = value;
@@ -73,9 +73,9 @@ public final class Accrued {
                 cell.most = cell.most == null ? value : cell.most.max(value);
             }
             default -> {
-                BigDecimal over = Carry.none(values.get(Carry.over(figure.id())));
+                BigDecimal over = Together.none(values.get(Together.over(figure.id())));
                 BigDecimal whole = figure.whole() == null ? value.multiply(over) : figure.whole();
-                cell.value = Carry.none(before).add(whole);
+                cell.value = Together.none(before).add(whole);
                 cell.over = cell.over.add(over);
             }
         }
@@ -111,12 +111,12 @@ public final class Accrued {
             case WEIGHED -> {
                 if (cell.over.signum() != 0) {
                     BigDecimal mean = cell.value.divide(cell.over, DIGITS, RoundingMode.HALF_UP);
-                    String over = Carry.over(key.id());
+                    String over = Together.over(key.id());
                     to.add(figure(key.id(), cell.label, mean, key.unit(), cell, "weighed by " + over));
                 }
             }
             case RANGE -> {
-                String head = Carry.head(key.id());
+                String head = Together.head(key.id());
                 String tail = key.id().substring(head.length());
                 to.add(figure(head + "-least" + tail, cell.label + " least", cell.value, key.unit(), cell, "least of"));
                 to.add(figure(head + "-most" + tail, cell.label + " most", cell.most, key.unit(), cell, "greatest of"));
@@ -125,7 +125,7 @@ public final class Accrued {
         }
     }
 
-    private static String formula(Carry carry) {
+    private static String formula(Together carry) {
         return switch (carry) {
             case SUM -> "sum over";
             case LEAST -> "least of";

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import screedbook.calc.RollerCover;
 import screedbook.entry.Day;
 import screedbook.entry.Profile;
 import screedbook.entry.Rolling;
@@ -116,7 +117,7 @@ final class MatSections {
     private static Optional<BigDecimal> impacts(Rolling r) {
         boolean known =
                 r.vibrations() != null && r.speed() != null && r.speed().value().signum() > 0;
-        return known ? Optional.of(screedbook.calc.Rolling.impactsAFoot(r.vibrations(), r.speed())) : Optional.empty();
+        return known ? Optional.of(RollerCover.impactsAFoot(r.vibrations(), r.speed())) : Optional.empty();
     }
 
     /** {@code 3 runs across, 4 with the drum over the edge}. */
@@ -130,8 +131,8 @@ final class MatSections {
                 || r.drumWidth().compareTo(six.to(r.drumWidth().unit())) <= 0) {
             return Optional.empty();
         }
-        int inside = screedbook.calc.Rolling.runsAcross(width.get(), r.drumWidth(), false);
-        int over = screedbook.calc.Rolling.runsAcross(width.get(), r.drumWidth(), true);
+        int inside = RollerCover.runsAcross(width.get(), r.drumWidth(), false);
+        int over = RollerCover.runsAcross(width.get(), r.drumWidth(), true);
         return Optional.of(
                 inside + " runs across" + (over == inside ? "" : ", " + over + " with the drum over the edge"));
     }

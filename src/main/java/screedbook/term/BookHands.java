@@ -251,7 +251,7 @@ final class BookHands {
 
     private String savedPage() {
         try {
-            return "page " + Pages.save(shelf, shift.id());
+            return "page " + SavedPages.save(shelf, shift.id());
         } catch (IOException e) {
             return "the page could not be saved: " + e.getMessage();
         }
@@ -262,7 +262,7 @@ final class BookHands {
             return new Msg.Said("no shift is open");
         }
         try {
-            Path file = Pages.soFar(shelf, shift.id(), now(shift.job()));
+            Path file = SavedPages.soFar(shelf, shift.id(), now(shift.job()));
             return new Msg.Said("page saved as " + Shown.text(file.toString()));
         } catch (IOException e) {
             return new Msg.Refused("the page could not be saved: " + e.getMessage());

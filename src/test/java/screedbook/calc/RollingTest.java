@@ -27,22 +27,22 @@ class RollingTest {
     /** Pave 12 ft with a drum of 54 in: printed 3. With 6 in over the edge it is 4: common practice, no source. */
     @Test
     void aWidthIsCoveredByAsManyRunsAsTheTablePrints() {
-        assertThat(Rolling.runsAcross(feet("12"), inches("54"), false)).isEqualTo(3);
-        assertThat(Rolling.runsAcross(feet("12"), inches("54"), true)).isEqualTo(4);
+        assertThat(RollerCover.runsAcross(feet("12"), inches("54"), false)).isEqualTo(3);
+        assertThat(RollerCover.runsAcross(feet("12"), inches("54"), true)).isEqualTo(4);
     }
 
     /** Pave 14 ft with a drum of 84 in: printed 2, the rule of the 55 other cells gives 3. */
     @Test
     void theOneCellThatDoesNotFollowTheRuleIsNotFollowed() {
-        assertThat(Rolling.runsAcross(feet("14"), inches("84"), false)).isEqualTo(3);
-        assertThat(Rolling.runsAcross(feet("13"), inches("84"), false)).isEqualTo(2);
+        assertThat(RollerCover.runsAcross(feet("14"), inches("84"), false)).isEqualTo(3);
+        assertThat(RollerCover.runsAcross(feet("13"), inches("84"), false)).isEqualTo(2);
     }
 
     /** The table prints feet a minute for vibrations a minute and impacts a foot: 3000 and 12 are 250. */
     @ParameterizedTest
     @CsvSource({"2500, 208.3, 12.0", "3000, 250, 12.0", "4000, 400, 10.0"})
     void blowsInAFootAreVibrationsOverFeetAMinute(int vibrations, String speed, String impacts) {
-        assertThat(Rolling.impactsAFoot(vibrations, Amount.of(speed, Unit.FOOT_PER_MINUTE)))
+        assertThat(RollerCover.impactsAFoot(vibrations, Amount.of(speed, Unit.FOOT_PER_MINUTE)))
                 .isEqualByComparingTo(impacts);
     }
 
@@ -56,14 +56,14 @@ class RollingTest {
                 Unit.FOOT_PER_MINUTE);
         assertThat(feet.to(Unit.MILE_PER_HOUR).minus(printed).value().abs().doubleValue())
                 .isLessThanOrEqualTo(0.1);
-        assertThat(Rolling.impactsAFoot(vibrations, feet)).isEqualByComparingTo(impacts);
+        assertThat(RollerCover.impactsAFoot(vibrations, feet)).isEqualByComparingTo(impacts);
     }
 
     @Test
     void aRollerThatStandsHasNoBlowsInAFoot() {
-        assertThatThrownBy(() -> Rolling.impactsAFoot(3000, Amount.of("0", Unit.MILE_PER_HOUR)))
+        assertThatThrownBy(() -> RollerCover.impactsAFoot(3000, Amount.of("0", Unit.MILE_PER_HOUR)))
                 .isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> Rolling.runsAcross(feet("12"), inches("6"), false))
+        assertThatThrownBy(() -> RollerCover.runsAcross(feet("12"), inches("6"), false))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 }

@@ -3,8 +3,8 @@ package screedbook.desk;
 import java.util.List;
 
 /** The keys of the job sheet. */
-final class SheetTable {
-    private SheetTable() {}
+final class SheetKeyTable {
+    private SheetKeyTable() {}
 
     static void rows(List<KeyTable.Row> to) {
         sheet(to);

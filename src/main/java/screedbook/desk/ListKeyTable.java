@@ -4,8 +4,8 @@ import java.util.List;
 import screedbook.desk.KeyTable.Row;
 
 /** The keys of lists, of what is opened from them and of the pictures: rows of {@link KeyTable}. */
-final class ListTable {
-    private ListTable() {}
+final class ListKeyTable {
+    private ListKeyTable() {}
 
     static void rows(Place place, List<Row> to) {
         switch (place) {

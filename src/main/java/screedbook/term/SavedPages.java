@@ -11,8 +11,8 @@ import screedbook.shelf.Papers;
 import screedbook.shelf.Shelf;
 
 /** Pages of a shift saved beside the diary. */
-final class Pages {
-    private Pages() {}
+final class SavedPages {
+    private SavedPages() {}
 
     /** The page of a closed shift, kept for ever; after late lines its next revision. */
     static String save(Shelf shelf, ShiftId shift) throws IOException {

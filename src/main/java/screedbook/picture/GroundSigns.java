@@ -12,7 +12,7 @@ import screedbook.tally.Roadwork.Lane;
 import screedbook.tally.Stretch;
 
 /** The signs of what was tacked and paved. What asks for a look comes before what is usual. */
-final class Ground {
+final class GroundSigns {
     private static final Map<Character, String> SIGNS = new LinkedHashMap<>();
 
     static {
@@ -26,7 +26,7 @@ final class Ground {
     /** The signs as they take each other's place, the first before the others. */
     private static final String ORDER = "#-=.~";
 
-    private Ground() {}
+    private GroundSigns() {}
 
     /**
      * The line of a lane.

@@ -7,11 +7,11 @@ import screedbook.unit.Amount;
 import screedbook.unit.Unit;
 
 /** How often a roller goes side by side to cover a width, and how close its drum's blows lie. */
-public final class Rolling {
+public final class RollerCover {
     /** Six inches, by which drums overlap each other and the edge. */
     private static final Amount OVERLAP = Amount.of("6", Unit.INCH);
 
-    private Rolling() {}
+    private RollerCover() {}
 
     /**
      * Runs side by side that cover a width once, each overlapping the one before by 6 in: {@code W / (R - 6 in)},

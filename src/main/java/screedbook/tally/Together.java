@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
 import screedbook.unit.Unit;
 
 /** What becomes of a figure when several shifts are taken together. */
-enum Carry {
+enum Together {
     /** Counts, weights, volumes, lengths and areas add up. */
     SUM,
     LEAST,
@@ -43,7 +43,7 @@ enum Carry {
     private static final Pattern OF_AN_ENTRY = Pattern.compile(".*\\.[a-z0-9-]+/\\d+");
 
     /** @param there whether the figure by which a mean weighs is there */
-    static Carry of(Figure figure, Predicate<String> there) {
+    static Together of(Figure figure, Predicate<String> there) {
         String head = head(figure.id());
         if (figure.value() == null
                 || head.equals("pay-previous")

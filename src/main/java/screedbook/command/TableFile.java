@@ -9,13 +9,13 @@ import java.nio.file.StandardCopyOption;
 import screedbook.report.DataPackage;
 
 /** A table being written into a folder as it comes, with what its columns hold beside it; put in place whole. */
-final class Sheet implements AutoCloseable {
+final class TableFile implements AutoCloseable {
     private final Path file;
     private final Path made;
     private final PrintWriter to;
 
     /** @param holds the text of {@code datapackage.json} */
-    Sheet(Path folder, String name, String holds) throws IOException {
+    TableFile(Path folder, String name, String holds) throws IOException {
         Files.createDirectories(folder);
         this.file = folder.resolve(name);
         this.made = folder.resolve(name + ".new");

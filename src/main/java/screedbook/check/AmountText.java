@@ -5,10 +5,10 @@ import screedbook.unit.Amount;
 import screedbook.unit.Unit;
 
 /** Amounts as they are said beside a blank and in a finding. */
-final class Figures {
+final class AmountText {
     private static final BigDecimal GROUPED = new BigDecimal("10000");
 
-    private Figures() {}
+    private AmountText() {}
 
     /** The digits without the unit; from 10,000 on with commas. */
     static String plain(Amount amount) {
