@@ -60,6 +60,7 @@ public record Shift(
      * @param uncounted lines that could not be counted
      * @param closed whether this laptop's book is closed
      * @param over whether every book of the shift is closed
+     * @param books what is to be said of books of other laptops that are closed where this one is not, or not where it is
      * @param stopped the stop of the paver that lasts, if one does
      * @param numbers of the tickets of this shift and of those before it
      */
@@ -69,6 +70,7 @@ public record Shift(
             int uncounted,
             boolean closed,
             boolean over,
+            List<String> books,
             Optional<Stoppage> stopped,
             TicketNumbers numbers) {
         private static Seen of(Msg.Page page, List<Finding> findings) {
@@ -86,8 +88,16 @@ public record Shift(
                     page.day().uncounted().size(),
                     closed,
                     page.day().closed(),
+                    books(page.day(), closed),
                     Stoppage.lasting(Stoppage.of(page.day())),
                     TicketNumbers.of(page.day(), page.before()));
+        }
+
+        private static List<String> books(Day day, boolean closed) {
+            List<String> others = closed ? day.openBooks() : day.closedBooks();
+            return others.stream()
+                    .map(book -> (closed ? "not closed: " : "closed: ") + book)
+                    .toList();
         }
     }
 

@@ -189,17 +189,28 @@ final class ShiftView {
         return lines;
     }
 
+    /** Books of other laptops that differ from the shift as a whole. */
+    private static List<Side> books(Shift shift) {
+        return shift.seen().books().stream()
+                .map(said -> new Side(said, Style.ALERT))
+                .toList();
+    }
+
     /** What is due, the most urgent first; what finds no room is counted. */
     private static List<Side> awaited(Shift shift, int rows) {
         if (shift.closed()) {
-            return List.of(new Side("closed: late lines", Style.ALERT), new Side("go behind the close", Style.PLAIN));
+            List<Side> lines = new ArrayList<>(
+                    List.of(new Side("closed: late lines", Style.ALERT), new Side("go behind the close", Style.PLAIN)));
+            lines.addAll(books(shift));
+            return lines;
         }
         if (shift.over()) {
             return List.of(new Side("closed", Style.STRONG), new Side("y: checks as made", Style.PLAIN));
         }
         List<Due> dues =
                 shift.totals().dues().stream().sorted(Due.MOST_URGENT_FIRST).toList();
-        List<Side> lines = new ArrayList<>(List.of(new Side("due", Style.PLAIN)));
+        List<Side> lines = new ArrayList<>(books(shift));
+        lines.add(new Side("due", Style.PLAIN));
         for (int i = 0; i < dues.size(); i++) {
             List<Side> told = due(dues.get(i));
             int more = dues.size() - i;

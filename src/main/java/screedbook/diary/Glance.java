@@ -7,7 +7,8 @@ import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.OffsetDateTime;
 import java.util.Arrays;
-import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -23,7 +24,7 @@ public final class Glance {
     private static final byte[] OPENING = "\"opening\"".getBytes(UTF_8);
     private static final byte[] CLOSING = "\"closing\"".getBytes(UTF_8);
 
-    private final Set<String> open = new HashSet<>();
+    private final Set<String> open = new LinkedHashSet<>();
     private final boolean headsOnly;
     private Mark opening;
     private boolean anyClosed;
@@ -60,6 +61,11 @@ public final class Glance {
     /** Whether every book that was opened has been closed. */
     public boolean closed() {
         return open.isEmpty() && anyClosed;
+    }
+
+    /** The books that were opened and are not closed, where another one of the shift is. */
+    public List<String> openInPart() {
+        return anyClosed ? List.copyOf(open) : List.of();
     }
 
     /** How many lines the files hold; what was not written to its end counts as one. */

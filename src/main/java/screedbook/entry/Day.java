@@ -4,6 +4,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -106,7 +107,12 @@ public record Day(
 
     /** Whether every book of the shift that was opened has been closed. */
     public boolean closed() {
-        Set<String> open = new HashSet<>();
+        return openBooks().isEmpty() && all.stream().anyMatch(s -> s.entry() instanceof Closing);
+    }
+
+    /** The books that were opened and are not closed, in the order of their opening lines. */
+    public List<String> openBooks() {
+        Set<String> open = new LinkedHashSet<>();
         for (Standing<?> each : all) {
             if (each.entry() instanceof Opening) {
                 open.add(each.line().book());
@@ -114,7 +120,36 @@ public record Day(
                 open.remove(each.line().book());
             }
         }
-        return open.isEmpty() && all.stream().anyMatch(s -> s.entry() instanceof Closing);
+        return List.copyOf(open);
+    }
+
+    /** The books that are closed, in the order of their closing lines. */
+    public List<String> closedBooks() {
+        List<String> open = openBooks();
+        return all.stream()
+                .filter(s -> s.entry() instanceof Closing && !open.contains(s.line().book()))
+                .map(s -> s.line().book())
+                .distinct()
+                .toList();
+    }
+
+    /**
+     * How a shift stands that is closed by some of its books only: {@code closed by book paver; book plant, 3 lines, is
+     * not}. Empty when all of them are closed or none is.
+     */
+    public Optional<String> closedInPart() {
+        List<String> closed = closedBooks();
+        List<String> open = openBooks();
+        if (closed.isEmpty() || open.isEmpty()) {
+            return Optional.empty();
+        }
+        List<String> told = open.stream().map(this::withLines).toList();
+        return Optional.of("closed by book " + String.join(", ", closed) + "; book " + String.join(", ", told) + " is not");
+    }
+
+    private String withLines(String book) {
+        long lines = written.stream().filter(w -> w.book().equals(book)).count();
+        return book + ", " + lines + (lines == 1 ? " line," : " lines,");
     }
 
     /** Lines that stand behind the closing of their book. */

@@ -226,7 +226,8 @@ final class Decisions {
                             + " to an entry that is not there");
         }
         if (!paper.day().closed()) {
-            unless(leaf, "no-close", "the shift is not closed; its last lines are not protected yet");
+            String state = paper.day().closedInPart().orElse("not closed");
+            unless(leaf, "no-close", "the shift is " + state + "; its last lines are not protected yet");
         }
     }
 

@@ -73,8 +73,15 @@ final class FolderHands {
 
     private static Msg.Row row(ShiftId id, Glance glance) {
         String by = glance.opening().map(Glance.Mark::who).orElse("");
+        return new Msg.Row(id, state(glance), glance.lines(), by);
+    }
+
+    private static String state(Glance glance) {
+        if (!glance.openInPart().isEmpty()) {
+            return "open: book " + String.join(", ", glance.openInPart());
+        }
         String since = glance.opening().map(o -> Moment.clock(o.keyed())).orElse("?");
-        return new Msg.Row(id, glance.closed() ? "closed" : "open since " + since, glance.lines(), by);
+        return glance.closed() ? "closed" : "open since " + since;
     }
 
     /** The people and machines of the newest shift before this one that has any. */

@@ -27,6 +27,26 @@ class DayTest {
     }
 
     @Test
+    void aShiftThatOneBookClosedAndAnotherDidNotSaysWhichIsWhich() {
+        Book paver = new Book("paver").clock("19:00").line(OPENING).note("a");
+        Book plant = new Book("plant").clock("19:05").line(OPENING).note("d").note("e");
+        assertThat(Day.of(Book.NIGHT, List.of(paver.lines(), plant.lines())).closedInPart())
+                .as("none is closed")
+                .isEmpty();
+
+        paver.clock("19:10").line(CLOSING);
+        Day day = Day.of(Book.NIGHT, List.of(paver.lines(), plant.lines()));
+        assertThat(day.closed()).isFalse();
+        assertThat(day.openBooks()).containsExactly("plant");
+        assertThat(day.closedInPart()).contains("closed by book paver; book plant, 3 lines, is not");
+
+        plant.clock("19:20").line(CLOSING);
+        assertThat(Day.of(Book.NIGHT, List.of(paver.lines(), plant.lines())).closedInPart())
+                .as("both are closed")
+                .isEmpty();
+    }
+
+    @Test
     @DisplayName("row 91: two books are merged by machine time, then by name, whichever is read first")
     void twoBooksAreReadTogetherByMachineTime() {
         List<Written> paver = new Book("paver")
