@@ -151,9 +151,8 @@ final class SeasonCommand implements Callable<Integer> {
     }
 
     private void loads(List<Path> jobs, LocalDate from, LocalDate to, Progress progress) {
-        int threads = Math.min(4, Runtime.getRuntime().availableProcessors());
         print(LoadsCsv.head());
-        try (LoadsOf reading = new LoadsOf(threads)) {
+        try (LoadsOf reading = new LoadsOf()) {
             for (Path job : jobs) {
                 LoadsOf.Trouble trouble = reading.job(
                         job,

@@ -197,22 +197,27 @@ public final class JobFolder {
     }
 
     /**
-     * A shift as far as its loads go: of books that their chain and seal prove, only what bears on loads, weights and
-     * mix temperatures is read; any other book in full. The figures of the loads are those of {@link #shift}.
+     * A shift as far as its loads go: where chain and seal prove every book, tickets that need no second look are taken
+     * together and of the rest only what bears on loads is read; any other shift is read in full. The figures of the
+     * loads are those of {@link #shift}.
      */
-    public ShiftRead loads(ShiftId shift) {
-        return shift(
-                shift,
-                (book, files) ->
-                        ProvedBook.read(files, ProvedBook.LOADS).orElseGet(() -> BookReading.read(book, files)));
+    public LoadsRead loads(ShiftId shift) {
+        List<ProvedBook> proved = new ArrayList<>();
+        for (Map<FileName.Diary, Path> files : books(shift).values()) {
+            Optional<ProvedBook> book = ProvedBook.loads(files);
+            if (book.isEmpty()) {
+                return new LoadsRead(shift(shift), List.of());
+            }
+            proved.add(book.get());
+        }
+        LoadsReading reading = new LoadsReading(proved);
+        return new LoadsRead(read(shift, reading.read()), reading.whole());
     }
 
     /** A shift as far as it has to be looked at to tell whether it is as it was written. */
     ShiftRead proof(ShiftId shift) {
         return shift(
-                shift,
-                (book, files) ->
-                        ProvedBook.read(files, ProvedBook.REFERENCES).orElseGet(() -> BookReading.read(book, files)));
+                shift, (book, files) -> ProvedBook.references(files).orElseGet(() -> BookReading.read(book, files)));
     }
 
     /** A shift with all its books; what is damaged is told and stops nothing. */
@@ -221,12 +226,20 @@ public final class JobFolder {
     }
 
     private ShiftRead shift(ShiftId shift, BiFunction<String, Map<FileName.Diary, Path>, BookRead> reading) {
+        List<BookRead> read = new ArrayList<>();
+        books(shift).forEach((book, files) -> read.add(reading.apply(book, files)));
+        return read(shift, read);
+    }
+
+    private Map<String, Map<FileName.Diary, Path>> books(ShiftId shift) {
         Map<String, Map<FileName.Diary, Path>> books = new LinkedHashMap<>();
         files(shift)
                 .forEach((name, path) -> books.computeIfAbsent(name.book(), book -> new LinkedHashMap<>())
                         .put(name, path));
-        List<BookRead> read = new ArrayList<>();
-        books.forEach((book, files) -> read.add(reading.apply(book, files)));
+        return books;
+    }
+
+    private ShiftRead read(ShiftId shift, List<BookRead> read) {
         List<Damage> damages = new ArrayList<>();
         read.forEach(book -> book.files().forEach(file -> damages.addAll(file.damages())));
         Day day = Day.of(shift, read.stream().map(BookRead::lines).toList());

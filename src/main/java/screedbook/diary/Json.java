@@ -18,7 +18,6 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -79,7 +78,7 @@ final class Json {
 
     /** The object that a line of a diary holds. */
     static Map<String, Object> line(byte[] utf8) throws NotJson {
-        return new Reading(new LinkedHashMap<>()).read(LINES, utf8);
+        return new Reading(null, Set.of()).read(LINES, utf8);
     }
 
     /**
@@ -88,12 +87,12 @@ final class Json {
      * @param places is filled with the line of every value by its path, such as {@code mixes[1].binder}
      */
     static Map<String, Object> file(byte[] utf8, Map<String, Integer> places) throws NotJson {
-        return new Reading(places).read(FILES, utf8);
+        return new Reading(places, Set.of()).read(FILES, utf8);
     }
 
     /** Of the object that a file for people holds, the values under these keys only; the others are passed over. */
     static Map<String, Object> some(byte[] utf8, Set<String> keys) throws NotJson {
-        return new Reading(new HashMap<>(), keys).read(FILES, utf8);
+        return new Reading(null, keys).read(FILES, utf8);
     }
 
     /** The object in one line of UTF-8, with keys in the order of the map. */
@@ -139,11 +138,10 @@ final class Json {
         private final Map<String, Integer> places;
         private final Set<String> wanted;
 
-        Reading(Map<String, Integer> places) {
-            this(places, Set.of());
-        }
-
-        /** @param wanted the keys of the outermost object that are read; empty for all */
+        /**
+         * @param places is filled with the line of every value by its path; null when nobody asks
+         * @param wanted the keys of the outermost object that are read; empty for all
+         */
         Reading(Map<String, Integer> places, Set<String> wanted) {
             this.places = places;
             this.wanted = wanted;
@@ -155,7 +153,7 @@ final class Json {
                 if (in.nextToken() != JsonToken.START_OBJECT) {
                     throw not(in, "it does not begin with an object in braces");
                 }
-                places.put("", in.currentTokenLocation().getLineNr());
+                place(in, "");
                 Map<String, Object> object = object(in, "");
                 if (in.nextToken() != null) {
                     throw not(in, "something stands behind the object");
@@ -171,7 +169,16 @@ final class Json {
             }
         }
 
+        private void place(JsonParser in, String path) {
+            if (places != null) {
+                places.put(path, in.currentTokenLocation().getLineNr());
+            }
+        }
+
         private static String text(byte[] utf8) throws NotJson {
+            if (isAscii(utf8)) {
+                return new String(utf8, StandardCharsets.ISO_8859_1);
+            }
             try {
                 return StandardCharsets.UTF_8
                         .newDecoder()
@@ -180,6 +187,15 @@ final class Json {
             } catch (CharacterCodingException e) {
                 throw new NotJson("its bytes are not UTF-8", 1, 1);
             }
+        }
+
+        private static boolean isAscii(byte[] bytes) {
+            for (byte each : bytes) {
+                if (each < 0) {
+                    return false;
+                }
+            }
+            return true;
         }
 
         private Map<String, Object> object(JsonParser in, String path) throws IOException, NotJson {
@@ -205,7 +221,7 @@ final class Json {
         }
 
         private Object value(JsonParser in, String path) throws IOException, NotJson {
-            places.put(path, in.currentTokenLocation().getLineNr());
+            place(in, path);
             return switch (in.currentToken()) {
                 case START_OBJECT -> object(in, path);
                 case START_ARRAY -> list(in, path);
@@ -223,10 +239,14 @@ final class Json {
             if (digits.indexOf('e') >= 0 || digits.indexOf('E') >= 0) {
                 throw not(in, path + " is " + digits + "; a number is written without exponent");
             }
-            if (digits.chars().filter(Character::isDigit).count() > MOST_DIGITS) {
+            if (digits.length() > MOST_DIGITS && count(digits) > MOST_DIGITS) {
                 throw not(in, path + " is " + digits + "; a number has at most 12 digits");
             }
             return new BigDecimal(digits);
+        }
+
+        private static long count(String digits) {
+            return digits.chars().filter(Character::isDigit).count();
         }
 
         private static NotJson not(JsonParser in, String said) {

@@ -1,5 +1,6 @@
 package screedbook.diary;
 
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.io.IOException;
@@ -25,16 +26,17 @@ import screedbook.entry.Written;
  */
 final class ProvedBook {
     /** Kinds that bear on loads, what was received and placed of them, their heat, and the day's job. */
-    static final Set<String> LOADS =
+    private static final Set<String> LOADS =
             Set.of(Kind.TICKET.word(), Kind.OPENING.word(), Kind.PLAN.word(), Kind.STRIKE.word(), Kind.AMEND.word());
 
     /** Kinds that refer to something outside the diary, and what seals it. */
-    static final Set<String> REFERENCES =
+    private static final Set<String> REFERENCES =
             Set.of(Kind.OPENING.word(), Kind.PLAN.word(), Kind.PLANT_LIST.word(), Kind.CLOSING.word());
 
     private static final byte[] NUMBER = "{\"n\":".getBytes(UTF_8);
     private static final byte[] KIND = ",\"kind\":\"".getBytes(UTF_8);
     private static final byte[] PREV = ",\"prev\":\"".getBytes(UTF_8);
+    private static final int TAIL = PREV.length + 64 + 2;
     private static final byte[] HEX = "0123456789abcdef".getBytes(UTF_8);
 
     private final FileName.Diary name;
@@ -43,9 +45,12 @@ final class ProvedBook {
     private final MessageDigest digest = sha256();
     private final byte[] hash = new byte[32];
     private final byte[] head = new byte[64];
+    private final List<FileRead> read = new ArrayList<>();
     private final List<Written> lines = new ArrayList<>();
+    private final List<TicketRow> tickets = new ArrayList<>();
+    private TicketScan scan;
     private byte[] place;
-    private TicketScan.Same same;
+    private String job;
     private int n;
     private Seal seal;
 
@@ -56,39 +61,79 @@ final class ProvedBook {
     }
 
     /**
-     * The lines of some kinds; empty when any file of the book has to be read in full.
+     * A book as far as it has to be looked at to tell whether it is as it was written: the lines that refer to
+     * something else; empty when any of its files has to be read in full.
      *
      * @param files every file of the book's shift, in the order in which they were written
-     * @param kinds {@link #LOADS}, of which tickets are read without their text, or {@link #REFERENCES}
      */
-    static Optional<BookRead> read(Map<FileName.Diary, Path> files, Set<String> kinds) {
-        FileName.Diary first = files.keySet().iterator().next();
-        boolean plain = files.keySet().stream().allMatch(f -> f.name().segment() == 'a') && first.revision() == 1;
-        return plain ? new ProvedBook(first, files, kinds).read() : Optional.empty();
+    static Optional<BookRead> references(Map<FileName.Diary, Path> files) {
+        return proved(files, REFERENCES).map(book -> book.read(book.lines));
     }
 
-    private Optional<BookRead> read() {
-        List<FileRead> read = new ArrayList<>();
+    /** The same book as far as its loads go: tickets as rows where they can be, all others as lines. */
+    static Optional<ProvedBook> loads(Map<FileName.Diary, Path> files) {
+        return proved(files, LOADS);
+    }
+
+    private static Optional<ProvedBook> proved(Map<FileName.Diary, Path> files, Set<String> kinds) {
+        FileName.Diary first = files.keySet().iterator().next();
+        boolean plain = files.keySet().stream().allMatch(f -> f.name().segment() == 'a') && first.revision() == 1;
+        ProvedBook book = new ProvedBook(first, files, kinds);
+        return plain && book.proved() ? Optional.of(book) : Optional.empty();
+    }
+
+    private boolean proved() {
         for (Map.Entry<FileName.Diary, Path> each : files.entrySet()) {
             try {
                 int before = n;
-                if (!file(each.getKey(), Recovery.read(each.getValue()), each.getValue(), read.isEmpty())) {
-                    return Optional.empty();
+                byte[] file = Recovery.read(each.getValue());
+                scan = new TicketScan(file);
+                if (!file(each.getKey(), file, each.getValue(), read.isEmpty())) {
+                    return false;
                 }
                 read.add(new FileRead(each.getKey().name().text(), n - before, true, List.of(), "", List.of()));
             } catch (IOException e) {
-                return Optional.empty();
+                return false;
             }
         }
-        return Optional.of(new BookRead(name.book(), List.copyOf(read), Optional.of(seal), lines));
+        return true;
+    }
+
+    String name() {
+        return name.book();
+    }
+
+    /** How many lines it has, of whatever kind. */
+    int count() {
+        return n;
+    }
+
+    /** The lines that were read, but for the rows; every one is one of ours. */
+    List<Written> lines() {
+        return lines;
+    }
+
+    List<TicketRow> tickets() {
+        return tickets;
+    }
+
+    /** The line of a row. */
+    Line line(TicketRow row) {
+        return row.line(job, name.shift(), name.book());
+    }
+
+    /** The book with those of its lines that are wanted. */
+    BookRead read(List<Written> wanted) {
+        return new BookRead(name.book(), List.copyOf(read), Optional.of(seal), List.copyOf(wanted));
     }
 
     private boolean file(FileName.Diary its, byte[] file, Path path, boolean first) throws IOException {
         int row = 0;
         int start = 0;
         boolean closes = false;
+        String text = new String(file, ISO_8859_1);
         while (start < file.length) {
-            int end = end(file, start);
+            int end = text.indexOf('\n', start);
             if (end < 0 || end - start > Chain.LONGEST) {
                 return false;
             }
@@ -104,15 +149,6 @@ final class ProvedBook {
         String last = new String(head, UTF_8);
         seal = new Seal(name.book(), last, n);
         return closes && last.equals(sealed(its, path));
-    }
-
-    private static int end(byte[] file, int from) {
-        for (int i = from; i < file.length; i++) {
-            if (file[i] == '\n') {
-                return i;
-            }
-        }
-        return -1;
     }
 
     /** The kind of a line that hangs on the one before and is where it says; null when it has to be looked at. */
@@ -145,8 +181,8 @@ final class ProvedBook {
     }
 
     private boolean body(byte[] file, int from, int at, int end, int row, String kind) {
-        if (place == null && !opens(file, from, end, row)) {
-            return false;
+        if (place == null) {
+            return opens(file, from, end, row, kind);
         }
         if (!is(file, at, place)) {
             return false;
@@ -155,23 +191,25 @@ final class ProvedBook {
             return Kind.ofWord(kind).isPresent();
         }
         if (kind.equals(Kind.TICKET.word())) {
-            Line ticket = TicketScan.line(file, at + place.length + 1, end, same, row, n);
-            return ticket == null ? full(file, from, end, row) : lines.add(ticket);
+            TicketRow ticket = new TicketRow(file, row, n);
+            if (scan.read(ticket, at + place.length, end - TAIL)) {
+                return tickets.add(ticket);
+            }
         }
         return full(file, from, end, row);
     }
 
     /** The first line tells which job, shift and book all others have to name. */
-    private boolean opens(byte[] file, int from, int end, int row) {
-        if (!(LineText.read(name.book(), row, Arrays.copyOfRange(file, from, end)) instanceof Line line)) {
+    private boolean opens(byte[] file, int from, int end, int row, String kind) {
+        if (!(LineText.read(name.book(), row, Arrays.copyOfRange(file, from, end)) instanceof Line line)
+                || !line.book().equals(name.book())
+                || !line.shift().equals(name.shift())) {
             return false;
         }
-        boolean its = line.book().equals(name.book()) && line.shift().equals(name.shift());
-        same = new TicketScan.Same(line.job(), name.shift(), name.book(), new Texts(), new Offsets());
-        String text =
-                ",\"job\":\"" + line.job() + "\",\"shift\":\"" + name.shift() + "\",\"book\":\"" + name.book() + "\"";
+        job = line.job();
+        String text = ",\"job\":\"" + job + "\",\"shift\":\"" + name.shift() + "\",\"book\":\"" + name.book() + "\"";
         place = text.getBytes(UTF_8);
-        return its;
+        return !kinds.contains(kind) || lines.add(line);
     }
 
     private boolean full(byte[] file, int from, int end, int row) {

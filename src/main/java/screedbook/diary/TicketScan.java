@@ -1,286 +1,221 @@
 package screedbook.diary;
 
-import java.math.BigDecimal;
-import java.nio.charset.StandardCharsets;
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import java.time.DateTimeException;
 import java.time.LocalDateTime;
-import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import screedbook.entry.Aside;
-import screedbook.entry.Line;
-import screedbook.entry.ShiftId;
-import screedbook.entry.Source;
-import screedbook.entry.Ticket;
-import screedbook.unit.Amount;
-import screedbook.unit.Unit;
+import screedbook.diary.TicketRow.Place;
+import screedbook.entry.Field;
+import screedbook.entry.Kind;
+import screedbook.unit.UnitSystem;
 
 /**
  * A ticket's line read off its bytes, as far as loads, weights and temperatures go: only for lines that a chain has
- * proved to be of this program's own writing. Whatever is out of the ordinary gives nothing, and the line is read in
- * full.
+ * proved to be of this program's own writing, so that its keys stand in their order. Whatever is out of the ordinary is
+ * for a reading in full.
  */
 final class TicketScan {
+    private static final Key[] KEYS = keys();
+
     private final byte[] file;
-    private final int end;
-    private final Same same;
+    private final byte[] after = new byte[KEYS.length + 1];
+    private TicketRow row;
     private int at;
-
-    private String plant;
-    private String number;
-    private String truck;
-    private String mix;
-    private String reissueOf;
-    private Amount net;
-    private Amount returned;
-    private Amount plantHeat;
-    private Amount paverHeat;
-    private Ticket.End fate;
-    private OffsetDateTime time;
-    private OffsetDateTime keyed;
-    private String who;
-    private Source source;
-
-    private TicketScan(byte[] file, int from, int end, Same same) {
-        this.same = same;
-        this.file = file;
-        this.at = from;
-        this.end = end;
-    }
-
-    /** What is the same in every line of a book, and texts and offsets that come again and again. */
-    record Same(String job, ShiftId shift, String book, Texts texts, Offsets offsets) {}
+    private int end;
+    private int timed = -1;
+    private int timedEnd;
 
     /**
-     * The line of a ticket, without its text and without what bears on no load; null when it has to be read in full.
+     * A key as it stands in a line.
      *
-     * @param from where the key {@code time}, or the one behind {@code book}, begins
-     * @param end behind the closing brace
+     * @param bytes from the comma before it to the first byte of its value, with the quotation mark of a text
+     * @param place where its value belongs; null for one that does not bear on loads
+     * @param system of a figure; null for a text
      */
-    static Line line(byte[] file, int from, int end, Same same, int row, int n) {
-        TicketScan scan = new TicketScan(file, from, end, same);
-        return scan.read() ? scan.line(row, n) : null;
-    }
+    private record Key(byte[] bytes, Place place, UnitSystem system) {}
 
-    private Line line(int row, int n) {
-        Ticket ticket = new Ticket(
-                new Ticket.Paper(plant, null, number, truck, mix, null, null, null, null),
-                new Ticket.Weights(net, null, null, null, null),
-                new Ticket.Times(null, null, null),
-                new Ticket.Heat(plantHeat, paverHeat, null),
-                new Ticket.Spot(null, null, null, null, null, null),
-                new Ticket.Fate(fate, returned, null, null, null, null, reissueOf));
-        return new Line(
-                same.book(),
-                row,
-                n,
-                same.job(),
-                same.shift(),
-                time,
-                keyed,
-                who,
-                source,
-                ticket,
-                Aside.NONE,
-                List.of(),
-                "");
-    }
-
-    private boolean read() {
-        while (true) {
-            if (at >= end || file[at] != '"') {
-                return false;
-            }
-            int key = at + 1;
-            int keyEnd = close(key);
-            if (keyEnd < 0 || keyEnd + 1 >= end || file[keyEnd + 1] != ':') {
-                return false;
-            }
-            at = keyEnd + 2;
-            if (!value(key, keyEnd)) {
-                return false;
-            }
-            if (at == end - 1) {
-                return keyed != null && who != null && source != null;
-            }
-            if (at >= end || file[at] != ',') {
-                return false;
-            }
-            at++;
+    TicketScan(byte[] file) {
+        this.file = file;
+        for (byte k = 0; k < after.length; k++) {
+            after[k] = k;
         }
     }
 
-    /** The end of a text without escapes; -1 where it has some or does not end. */
-    private int close(int from) {
+    /** Every key that is read or passed over, in the order of the writer. */
+    private static Key[] keys() {
+        List<Key> keys = new ArrayList<>();
+        keys.add(text("time", Place.TIME));
+        keys.add(text("keyed", Place.KEYED));
+        keys.add(text("who", Place.WHO));
+        keys.add(text("source", Place.SOURCE));
+        for (Field field : Kind.TICKET.fields()) {
+            if (field.measure().isPresent() || field.type() == Integer.class) {
+                keys.addAll(figures(field));
+            } else if (!field.name().equals("reissue_of")) {
+                keys.add(text(field.name(), Place.text(field.name())));
+            }
+        }
+        return keys.toArray(Key[]::new);
+    }
+
+    private static Key text(String name, Place place) {
+        return new Key((",\"" + name + "\":\"").getBytes(UTF_8), place, null);
+    }
+
+    private static List<Key> figures(Field field) {
+        List<Key> keys = new ArrayList<>();
+        for (UnitSystem system : UnitSystem.values()) {
+            String text = ",\"" + field.key(system) + "\":";
+            keys.add(new Key(text.getBytes(UTF_8), Place.figure(field.name()), system));
+        }
+        return keys;
+    }
+
+    /**
+     * Reads on from the keys that are the same in every line of a book.
+     *
+     * @param from where the comma before the first of the other keys stands
+     * @param to where the comma before {@code prev} stands
+     * @return whether the row holds everything of it that bears on loads
+     */
+    boolean read(TicketRow its, int from, int to) {
+        row = its;
+        at = from;
+        end = to;
+        int next = 0;
+        while (at < end) {
+            next = next(next);
+            if (next == KEYS.length || !value(KEYS[next])) {
+                return false;
+            }
+            next++;
+        }
+        return at == end && row.has(Place.KEYED) && row.has(Place.WHO) && row.has(Place.SOURCE);
+    }
+
+    /** The key that stands here, of those from one on; mostly it is the one that stood here last. */
+    private int next(int from) {
+        int next = after[from];
+        if (next < KEYS.length && stands(KEYS[next].bytes)) {
+            return next;
+        }
+        next = from;
+        while (next < KEYS.length && !stands(KEYS[next].bytes)) {
+            next++;
+        }
+        after[from] = (byte) next;
+        return next;
+    }
+
+    private boolean stands(byte[] key) {
+        if (at + key.length > end) {
+            return false;
+        }
+        for (int i = 0; i < key.length; i++) {
+            if (file[at + i] != key[i]) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean value(Key key) {
+        int from = at + key.bytes.length;
+        int to = key.system == null ? textEnd(from, key.place == null) : figureEnd(from);
+        at = key.system == null ? to + 1 : to;
+        if (to < 0 || to == from || key.place == null) {
+            return to > from;
+        }
+        boolean first = !row.has(key.place);
+        row.put(key.place, from, to);
+        return first && (key.system == null ? text(key.place, from, to) : row.measuredIn(key.system));
+    }
+
+    /** The end of a text; -1 where it does not end, or has escapes and may not. */
+    private int textEnd(int from, boolean escapes) {
         for (int i = from; i < end; i++) {
             byte b = file[i];
             if (b == '"') {
                 return i;
             }
-            if (b == '\\') {
+            if (b == '\\' && !escapes || b >= 0 && b < ' ') {
                 return -1;
             }
+            i += b == '\\' ? 1 : 0;
         }
         return -1;
     }
 
-    private boolean value(int key, int keyEnd) {
-        if (file[at] == '"') {
-            int from = at + 1;
-            int to = close(from);
-            at = to + 1;
-            return to >= 0 && text(key, keyEnd, from, to);
+    /** The end of a decimal as this program writes one, of 12 digits at most; -1 where it is another. */
+    private int figureEnd(int from) {
+        int i = file[from] == '-' ? from + 1 : from;
+        int first = i;
+        int point = -1;
+        while (i < end && (file[i] >= '0' && file[i] <= '9' || file[i] == '.' && point < 0 && i > first)) {
+            point = file[i] == '.' ? i : point;
+            i++;
         }
-        int from = at;
-        while (at < end && file[at] != ',' && file[at] != '}') {
-            byte b = file[at];
-            if ((b < '0' || b > '9') && b != '.' && b != '-') {
-                return false;
-            }
-            at++;
-        }
-        return at > from && number(key, keyEnd, from, at);
+        return i == first || point == i - 1 || i - from > 13 ? -1 : i;
     }
 
-    private boolean text(int key, int keyEnd, int from, int to) {
-        switch (word(key, keyEnd)) {
-            case "time" -> {
-                time = time(from, to);
-                return time != null;
-            }
-            case "keyed" -> {
-                keyed = time(from, to);
-                return keyed != null;
-            }
-            case "who" -> who = same.texts().of(file, from, to);
-            case "source" -> {
-                source = source(text(from, to));
-                return source != null;
-            }
-            case "plant" -> plant = same.texts().of(file, from, to);
-            case "number" -> number = text(from, to);
-            case "truck" -> truck = same.texts().of(file, from, to);
-            case "mix" -> mix = same.texts().of(file, from, to);
-            case "fate" -> {
-                fate = fate(text(from, to));
-                return fate != null;
-            }
-            case "reissue_of" -> reissueOf = text(from, to);
-            case "silo",
-                    "kept",
-                    "weighed_by",
-                    "received_by",
-                    "cover",
-                    "loaded",
-                    "arrived",
-                    "discharged",
-                    "instrument",
-                    "from_sta",
-                    "to_sta",
-                    "pull",
-                    "paver",
-                    "place",
-                    "basis",
-                    "reason",
-                    "decided_by",
-                    "told_to",
-                    "prev" -> {
-                return true;
-            }
-            default -> {
-                return false;
-            }
-        }
-        return true;
+    private boolean text(Place place, int from, int to) {
+        return switch (place) {
+            case TIME, KEYED -> time(from, to);
+            case SOURCE -> row.source() != null;
+            case FATE -> row.fate() != null;
+            default -> true;
+        };
     }
 
-    private boolean number(int key, int keyEnd, int from, int to) {
-        switch (word(key, keyEnd)) {
-            case "net_ston" -> net = amount(from, to, Unit.SHORT_TON);
-            case "net_t" -> net = amount(from, to, Unit.TONNE);
-            case "returned_ston" -> returned = amount(from, to, Unit.SHORT_TON);
-            case "returned_t" -> returned = amount(from, to, Unit.TONNE);
-            case "plant_degF" -> plantHeat = amount(from, to, Unit.DEG_F);
-            case "plant_degC" -> plantHeat = amount(from, to, Unit.DEG_C);
-            case "paver_degF" -> paverHeat = amount(from, to, Unit.DEG_F);
-            case "paver_degC" -> paverHeat = amount(from, to, Unit.DEG_C);
-            case "gross_lb", "gross_kg", "tare_lb", "tare_kg", "batches", "batch_lb", "batch_kg", "lift" -> {
-                return true;
-            }
-            default -> {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    private String text(int from, int to) {
-        return new String(file, from, to - from, StandardCharsets.UTF_8);
-    }
-
-    private String word(int from, int to) {
-        return Names.of(file, from, to);
-    }
-
-    private static Source source(String word) {
-        return word.equals("live") ? Source.LIVE : word.equals("notes") ? Source.NOTES : null;
-    }
-
-    private static Ticket.End fate(String word) {
-        for (Ticket.End each : Ticket.End.values()) {
-            if (each.word().equals(word)) {
-                return each;
-            }
-        }
-        return null;
-    }
-
-    /** A decimal as this program writes one: at most 12 digits, no exponent. */
-    private Amount amount(int from, int to, Unit unit) {
-        long digits = 0;
-        int scale = -1;
-        for (int i = from; i < to; i++) {
-            byte b = file[i];
-            if (b == '-' && i > from || b == '.' && scale >= 0 || to - from > 14) {
-                return new Amount(new BigDecimal(text(from, to)), unit);
-            }
-            scale += scale >= 0 ? 1 : 0;
-            if (b == '.') {
-                scale = 0;
-            } else if (b != '-') {
-                digits = digits * 10 + b - '0';
-            }
-        }
-        return new Amount(BigDecimal.valueOf(file[from] == '-' ? -digits : digits, Math.max(0, scale)), unit);
-    }
-
-    /** {@code 2026-06-03T21:33:08.120-06:00}, with or without milliseconds; null when it is written otherwise. */
-    private OffsetDateTime time(int from, int to) {
+    /**
+     * Whether it is a time as this program writes one: {@code 2026-06-03T21:33:08.120-06:00}, with or without
+     * milliseconds. Day and offset are mostly those of the time before.
+     */
+    private boolean time(int from, int to) {
         int length = to - from;
         if (length != 25 && length != 29) {
-            return null;
+            return false;
         }
+        boolean known = timed >= 0
+                && Arrays.equals(file, from, from + 11, file, timed, timed + 11)
+                && Arrays.equals(file, to - 6, to, file, timedEnd - 6, timedEnd);
+        if (!known && !isTime(from, to)) {
+            return false;
+        }
+        timed = from;
+        timedEnd = to;
+        return two(from + 11) < 24
+                && file[from + 13] == ':'
+                && two(from + 14) < 60
+                && file[from + 16] == ':'
+                && two(from + 17) < 60
+                && (length == 25 || file[from + 19] == '.' && two(from + 20) < 100 && two(from + 21) < 100);
+    }
+
+    private boolean isTime(int from, int to) {
         int zone = to - 6;
+        boolean framed = file[from + 4] == '-'
+                && file[from + 7] == '-'
+                && file[from + 10] == 'T'
+                && file[zone + 3] == ':'
+                && (file[zone] == '+' || file[zone] == '-');
         try {
-            int nano = length == 29 ? two(from + 20) * 10_000_000 + (file[from + 22] - '0') * 1_000_000 : 0;
-            LocalDateTime local = LocalDateTime.of(
-                    two(from) * 100 + two(from + 2),
-                    two(from + 5),
-                    two(from + 8),
-                    two(from + 11),
-                    two(from + 14),
-                    two(from + 17),
-                    nano);
-            int minutes = two(zone + 1) * 60 + two(zone + 4);
-            if (file[zone] != '+' && file[zone] != '-' || file[from + 10] != 'T') {
-                return null;
-            }
-            return OffsetDateTime.of(local, same.offsets().of((file[zone] == '-' ? -60 : 60) * minutes));
+            LocalDateTime.of(two(from) * 100 + two(from + 2), two(from + 5), two(from + 8), 0, 0);
+            ZoneOffset.ofHoursMinutes(two(zone + 1), two(zone + 4));
+            return framed && two(from) < 100 && two(from + 2) < 100;
         } catch (DateTimeException e) {
-            return null;
+            return false;
         }
     }
 
+    /** Two digits; a hundred where they are not. */
     private int two(int from) {
-        return (file[from] - '0') * 10 + file[from + 1] - '0';
+        int ten = file[from] - '0';
+        int one = file[from + 1] - '0';
+        return ten < 0 || ten > 9 || one < 0 || one > 9 ? 100 : ten * 10 + one;
     }
 }

@@ -58,19 +58,20 @@ public final class Verify {
         Map<ShiftId, List<Seal>> sealed = new LinkedHashMap<>();
         revisions();
         sheets();
-        for (ShiftId shift : folder.shifts()) {
-            ShiftRead read = folder.proof(shift);
-            read.books().forEach(book -> files.addAll(book.files()));
-            read.books().forEach(this::sound);
-            read.books().forEach(book -> signatures.closings(shift, book));
-            sealed.put(
-                    shift,
-                    read.books().stream()
-                            .map(BookRead::seal)
-                            .flatMap(Optional::stream)
-                            .toList());
-            damages.addAll(read.damages());
-            read.books().forEach(this::references);
+        try (Ahead ahead = new Ahead()) {
+            ahead.each(folder.shifts(), folder::proof, (shift, read) -> {
+                read.books().forEach(book -> files.addAll(book.files()));
+                read.books().forEach(this::sound);
+                read.books().forEach(book -> signatures.closings(shift, book));
+                sealed.put(
+                        shift,
+                        read.books().stream()
+                                .map(BookRead::seal)
+                                .flatMap(Optional::stream)
+                                .toList());
+                damages.addAll(read.damages());
+                read.books().forEach(this::references);
+            });
         }
         shiftBefore();
         Stream.concat(

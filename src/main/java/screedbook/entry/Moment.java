@@ -12,6 +12,8 @@ public final class Moment {
 
     private static final String FORM = "0000-00-00T00:00:00.000+00:00";
 
+    private static volatile ZoneOffset last = ZoneOffset.UTC;
+
     private Moment() {}
 
     /** When something happened: always with seconds and offset. */
@@ -29,7 +31,7 @@ public final class Moment {
      *
      * @throws java.time.DateTimeException when the text is no time with an offset
      */
-    static OffsetDateTime of(String text) {
+    public static OffsetDateTime of(String text) {
         if (!isOurs(text)) {
             return OffsetDateTime.parse(text);
         }
@@ -44,7 +46,17 @@ public final class Moment {
                 two(text, 14),
                 two(text, 17),
                 length == 25 ? 0 : two(text, 20) * 10_000_000 + (text.charAt(22) - '0') * 1_000_000,
-                ZoneOffset.ofTotalSeconds((text.charAt(zone) == '-' ? -60 : 60) * minutes));
+                offset((text.charAt(zone) == '-' ? -60 : 60) * minutes));
+    }
+
+    /** The offset of a line is mostly that of the line before. */
+    private static ZoneOffset offset(int seconds) {
+        ZoneOffset known = last;
+        if (known.getTotalSeconds() != seconds) {
+            known = ZoneOffset.ofTotalSeconds(seconds);
+            last = known;
+        }
+        return known;
     }
 
     private static boolean isOurs(String text) {

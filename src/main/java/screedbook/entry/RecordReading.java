@@ -13,7 +13,6 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import screedbook.unit.Amount;
@@ -37,7 +36,7 @@ final class RecordReading {
         Object made = group(type, path, values, claimed);
         for (String key : values.keySet()) {
             if (!claimed.contains(key)) {
-                unknown.add(path + key);
+                unknown.add(path.isEmpty() ? key : path + key);
             }
         }
         return made;
@@ -47,9 +46,10 @@ final class RecordReading {
         Shape shape = Shape.of(type);
         Object[] arguments = new Object[shape.types().length];
         for (int i = 0; i < arguments.length; i++) {
-            arguments[i] = shape.fields().get(i).isEmpty()
+            Keyed field = shape.fields()[i];
+            arguments[i] = field == null
                     ? group(shape.types()[i], path, values, claimed)
-                    : component(shape.fields().get(i).get(), path, values, claimed);
+                    : component(field, path, values, claimed);
         }
         try {
             return shape.constructor().newInstance(arguments);
@@ -58,12 +58,13 @@ final class RecordReading {
         }
     }
 
-    private Object component(Field field, String path, Map<String, Object> values, Set<String> claimed) {
+    private Object component(Keyed keyed, String path, Map<String, Object> values, Set<String> claimed) {
+        Field field = keyed.field();
         if (field.measure().isPresent()) {
-            return amount(field, path, values, claimed);
+            return amount(keyed, path, values, claimed);
         }
         Object seen = values.get(field.name());
-        if (!values.containsKey(field.name())) {
+        if (seen == null && !values.containsKey(field.name())) {
             return null;
         }
         claimed.add(field.name());
@@ -71,17 +72,16 @@ final class RecordReading {
     }
 
     /** A figure in one unit or the other; with both, nobody knows which was meant. */
-    private Object amount(Field field, String path, Map<String, Object> values, Set<String> claimed) {
+    private Object amount(Keyed keyed, String path, Map<String, Object> values, Set<String> claimed) {
         Object found = null;
         for (UnitSystem system : UnitSystem.values()) {
-            String key = field.key(system);
+            String key = keyed.keys()[system.ordinal()];
             if (values.containsKey(key) && claimed.add(key)) {
                 if (found != null) {
-                    return slip(
-                            path + key, values.get(key), "one figure only, " + field.key(UnitSystem.US) + " is there");
+                    return slip(path + key, values.get(key), "one figure only, " + keyed.keys()[0] + " is there");
                 }
                 found = values.get(key) instanceof BigDecimal number
-                        ? new Amount(number, field.measure().get().unit(system))
+                        ? new Amount(number, keyed.field().measure().get().unit(system))
                         : slip(path + key, values.get(key), "a number");
             }
         }
@@ -173,10 +173,10 @@ final class RecordReading {
     }
 
     /**
-     * How a record class is made, looked up once: its component types, the blank of each component (none for a group),
+     * How a record class is made, looked up once: its component types, the blank of each component (null for a group),
      * and its constructor.
      */
-    private record Shape(Class<?>[] types, List<Optional<Field>> fields, Constructor<?> constructor) {
+    private record Shape(Class<?>[] types, Keyed[] fields, Constructor<?> constructor) {
         private static final Map<Class<?>, Shape> SHAPES = new ConcurrentHashMap<>();
 
         static Shape of(Class<?> type) {
@@ -186,12 +186,12 @@ final class RecordReading {
         private static Shape read(Class<?> type) {
             RecordComponent[] components = type.getRecordComponents();
             Class<?>[] types = new Class<?>[components.length];
-            List<Optional<Field>> fields = new ArrayList<>();
+            Keyed[] fields = new Keyed[components.length];
             for (int i = 0; i < components.length; i++) {
                 RecordComponent component = components[i];
                 types[i] = component.getType();
-                fields.add(Optional.ofNullable(component.getAnnotation(Blank.class))
-                        .map(blank -> Fields.field(component, blank, List.of(component))));
+                Blank blank = component.getAnnotation(Blank.class);
+                fields[i] = blank == null ? null : Keyed.of(Fields.field(component, blank, List.of(component)));
             }
             try {
                 Constructor<?> constructor = type.getDeclaredConstructor(types);
@@ -200,6 +200,18 @@ final class RecordReading {
             } catch (NoSuchMethodException e) {
                 throw new IllegalStateException(type.getName(), e);
             }
+        }
+    }
+
+    /** A blank with its keys in each system of units. */
+    private record Keyed(Field field, String[] keys) {
+        static Keyed of(Field field) {
+            UnitSystem[] systems = UnitSystem.values();
+            String[] keys = new String[systems.length];
+            for (UnitSystem system : systems) {
+                keys[system.ordinal()] = field.key(system);
+            }
+            return new Keyed(field, keys);
         }
     }
 

@@ -10,10 +10,14 @@ import java.util.regex.Pattern;
  * is not a date; the night that starts on the 3rd is the 3rd's night until it is closed.
  */
 public record ShiftId(LocalDate date, String word) implements Comparable<ShiftId> {
-    private static final Pattern FORM = Pattern.compile("(\\d{4}-\\d{2}-\\d{2})-(day|night|extra-[2-9])");
+    private static final Pattern EXTRA = Pattern.compile("extra-[2-9]");
+    private static final Pattern FORM = Pattern.compile("(\\d{4})-(\\d{2})-(\\d{2})-(day|night|extra-[2-9])");
 
     public ShiftId {
-        if (!FORM.matcher(date + "-" + word).matches()) {
+        boolean known = word.equals("day")
+                || word.equals("night")
+                || EXTRA.matcher(word).matches();
+        if (!known || date.getYear() < 0 || date.getYear() > 9999) {
             throw new IllegalArgumentException(
                     "\"" + date + "-" + word + "\" names no shift; right would be 2026-06-03-day, -night or -extra-2");
         }
@@ -27,7 +31,11 @@ public record ShiftId(LocalDate date, String word) implements Comparable<ShiftId
                     "\"" + text + "\" names no shift; right would be 2026-06-03-day, -night or -extra-2");
         }
         try {
-            return new ShiftId(LocalDate.parse(matcher.group(1)), matcher.group(2));
+            LocalDate date = LocalDate.of(
+                    Integer.parseInt(matcher.group(1)),
+                    Integer.parseInt(matcher.group(2)),
+                    Integer.parseInt(matcher.group(3)));
+            return new ShiftId(date, matcher.group(4));
         } catch (DateTimeException e) {
             throw new IllegalArgumentException("\"" + text + "\" names a date that does not exist", e);
         }

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import screedbook.entry.Readings;
 import screedbook.tally.MixSum;
 
 /** Loads, weights and mix temperatures by job, day and mix as comma-separated values. */
@@ -49,8 +50,8 @@ public final class LoadsCsv {
         return cells.end().lines();
     }
 
-    private static void heat(Cells cells, MixSum.Heat heat) {
+    private static void heat(Cells cells, Readings heat) {
         BigDecimal mean = heat.mean();
-        cells.number(heat.readings()).number(heat.least()).number(mean).number(heat.most());
+        cells.number(heat.count()).number(heat.least()).number(mean).number(heat.most());
     }
 }

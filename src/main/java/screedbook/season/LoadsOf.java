@@ -2,23 +2,18 @@ package screedbook.season;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
+import screedbook.diary.Ahead;
 import screedbook.diary.JobFolder;
-import screedbook.diary.ShiftRead;
+import screedbook.diary.LoadsRead;
 import screedbook.entry.Damage;
 import screedbook.entry.Day;
 import screedbook.entry.Opening;
@@ -31,9 +26,8 @@ import screedbook.unit.UnitSystem;
 
 /** Loads, weights and mix temperatures of many shifts, by job, day and mix: what can be told without judging. */
 public final class LoadsOf implements AutoCloseable {
-    private final int threads;
-    private final BiFunction<JobFolder, ShiftId, ShiftRead> reading;
-    private final ExecutorService readers;
+    private final BiFunction<JobFolder, ShiftId, LoadsRead> reading;
+    private final Ahead ahead = new Ahead();
 
     /** One day of a job with its mixes, by name. */
     public record DayOf(String job, LocalDate day, List<MixSum> mixes) {}
@@ -43,19 +37,12 @@ public final class LoadsOf implements AutoCloseable {
 
     private record One(ShiftId shift, String job, List<MixSum> mixes, List<Damage> damages, List<String> notRead) {}
 
-    /** @param threads how many shifts are read at once */
-    public LoadsOf(int threads) {
-        this(threads, JobFolder::loads);
+    public LoadsOf() {
+        this(JobFolder::loads);
     }
 
-    LoadsOf(int threads, BiFunction<JobFolder, ShiftId, ShiftRead> reading) {
-        this.threads = threads;
+    LoadsOf(BiFunction<JobFolder, ShiftId, LoadsRead> reading) {
         this.reading = reading;
-        this.readers = Executors.newFixedThreadPool(threads, task -> {
-            Thread thread = new Thread(task, "reader");
-            thread.setDaemon(true);
-            return thread;
-        });
     }
 
     /**
@@ -68,33 +55,28 @@ public final class LoadsOf implements AutoCloseable {
         JobFolder listed = JobFolder.at(folder).listed();
         Map<String, Optional<UnitSystem>> systems = new ConcurrentHashMap<>();
         String name = String.valueOf(folder.toAbsolutePath().normalize().getFileName());
-        Deque<Future<One>> ahead = new ArrayDeque<>();
         Days days = new Days(told);
-        for (ShiftId shift : listed.shifts()) {
-            if (!shift.date().isBefore(from) && !shift.date().isAfter(until)) {
-                ahead.add(readers.submit(() -> one(listed, systems, shift, name)));
-                if (ahead.size() > 2 * threads) {
-                    days.add(result(ahead.remove()), read);
-                }
-            }
-        }
-        while (!ahead.isEmpty()) {
-            days.add(result(ahead.remove()), read);
-        }
+        List<ShiftId> asked = listed.shifts().stream()
+                .filter(shift -> !shift.date().isBefore(from) && !shift.date().isAfter(until))
+                .toList();
+        ahead.each(asked, shift -> one(listed, systems, shift, name), (shift, one) -> days.add(one, read));
         days.end();
         return new Trouble(List.copyOf(days.damages), List.copyOf(days.notRead));
     }
 
     private One one(JobFolder job, Map<String, Optional<UnitSystem>> systems, ShiftId shift, String folder) {
-        ShiftRead read = reading.apply(job, shift);
-        Day day = read.day();
+        LoadsRead loads = reading.apply(job, shift);
+        Optional<UnitSystem> known =
+                agreed(loads.read().day()).flatMap(hash -> systems.computeIfAbsent(hash, job::system));
+        LoadsRead read = known.isPresent() ? loads : new LoadsRead(job.shift(shift), List.of());
+        Day day = read.read().day();
+        UnitSystem system = known.orElseGet(() -> Unplanned.job(day).system());
+        List<MixSum> mixes = new ArrayList<>(MixSum.of(day, system));
+        read.whole().forEach(whole -> mixes.add(MixSum.of(whole, system)));
         String id = day.all().isEmpty() ? folder : day.all().get(0).line().job();
         List<String> notRead =
                 day.uncounted().stream().map(each -> Season.told(shift, each)).toList();
-        UnitSystem system = agreed(day)
-                .flatMap(hash -> systems.computeIfAbsent(hash, job::system))
-                .orElseGet(() -> Unplanned.job(day).system());
-        return new One(shift, id, MixSum.of(day, system), read.damages(), notRead);
+        return new One(shift, id, mixes, read.read().damages(), notRead);
     }
 
     /** The hash of the job revision in force at the end of the day, as its opening and plan lines say. */
@@ -114,20 +96,9 @@ public final class LoadsOf implements AutoCloseable {
         return Optional.ofNullable(last);
     }
 
-    private static One result(Future<One> one) {
-        try {
-            return one.get();
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new IllegalStateException("the reading was cut short", e);
-        } catch (ExecutionException e) {
-            throw e.getCause() instanceof RuntimeException mistake ? mistake : new IllegalStateException(e.getCause());
-        }
-    }
-
     @Override
     public void close() {
-        readers.shutdownNow();
+        ahead.close();
     }
 
     /** Shifts of one date being taken together. */

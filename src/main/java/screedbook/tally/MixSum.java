@@ -1,11 +1,12 @@
 package screedbook.tally;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import screedbook.entry.Day;
+import screedbook.entry.Readings;
+import screedbook.entry.WholeLoads;
 import screedbook.unit.Amount;
 import screedbook.unit.Measure;
 import screedbook.unit.Unit;
@@ -22,43 +23,21 @@ import screedbook.unit.UnitSystem;
  * @param plant readings at the plant of the loads that were laid
  */
 public record MixSum(
-        String mix, UnitSystem system, int loads, BigDecimal received, BigDecimal placed, Heat paver, Heat plant) {
-    /**
-     * Readings of one place.
-     *
-     * @param sum of all readings; its mean is {@link #mean()}
-     * @param least null without a reading
-     * @param most null without a reading
-     */
-    public record Heat(int readings, BigDecimal sum, BigDecimal least, BigDecimal most) {
-        static final Heat NONE = new Heat(0, BigDecimal.ZERO, null, null);
-
-        Heat with(BigDecimal reading) {
-            return plus(new Heat(1, reading, reading, reading));
-        }
-
-        Heat plus(Heat other) {
-            if (other.readings == 0 || readings == 0) {
-                return readings == 0 ? other : this;
-            }
-            return new Heat(
-                    readings + other.readings, sum.add(other.sum), least.min(other.least), most.max(other.most));
-        }
-
-        /** To two decimals, half up; null without a reading. */
-        public BigDecimal mean() {
-            return readings == 0 ? null : sum.divide(BigDecimal.valueOf(readings), 2, RoundingMode.HALF_UP);
-        }
-    }
-
+        String mix,
+        UnitSystem system,
+        int loads,
+        BigDecimal received,
+        BigDecimal placed,
+        Readings paver,
+        Readings plant) {
     /** A day's mixes in the order in which they came. */
     public static List<MixSum> of(Day day, UnitSystem system) {
         Unit degree = Measure.TEMPERATURE.unit(system);
         Map<String, MixSum> sums = new LinkedHashMap<>();
         for (Load load : Loads.of(day, Measure.LOAD.unit(system)).loads()) {
             boolean laid = load.laid();
-            Heat paver = laid ? heat(load.ticket().entry().heat().paver(), degree) : Heat.NONE;
-            Heat plant = laid ? heat(load.ticket().entry().heat().plant(), degree) : Heat.NONE;
+            Readings paver = laid ? heat(load.ticket().entry().heat().paver(), degree) : Readings.NONE;
+            Readings plant = laid ? heat(load.ticket().entry().heat().plant(), degree) : Readings.NONE;
             MixSum one = new MixSum(
                     load.mix(),
                     system,
@@ -72,8 +51,22 @@ public record MixSum(
         return List.copyOf(sums.values());
     }
 
-    private static Heat heat(Amount seen, Unit degree) {
-        return seen == null || seen.unit() != degree ? Heat.NONE : Heat.NONE.with(seen.value());
+    /** Loads that need no second look; weights and readings of another system of units than the job's do not count. */
+    public static MixSum of(WholeLoads whole, UnitSystem system) {
+        return whole.system() == system
+                ? new MixSum(whole.mix(), system, whole.loads(), whole.net(), whole.net(), whole.paver(), whole.plant())
+                : new MixSum(
+                        whole.mix(),
+                        system,
+                        whole.loads(),
+                        BigDecimal.ZERO,
+                        BigDecimal.ZERO,
+                        Readings.NONE,
+                        Readings.NONE);
+    }
+
+    private static Readings heat(Amount seen, Unit degree) {
+        return seen == null || seen.unit() != degree ? Readings.NONE : Readings.of(seen.value());
     }
 
     /** This and another shift's of the same mix and system. */

@@ -44,9 +44,11 @@ public final class MadeArchive {
     private final Random random;
     private final List<Integer> tickets = new ArrayList<>();
     private String head = Chain.NOTHING_BEFORE;
+    private String others = Chain.NOTHING_BEFORE;
     private Agreed agreed;
     private String sheetHash;
     private int number = 48000;
+    private Map<String, Object> newest = Map.of();
 
     private ShiftId shift;
     private String book;
@@ -102,6 +104,35 @@ public final class MadeArchive {
         }
         key(Kind.CLOSING, false, Map.of());
         end(1);
+        if (random.nextInt(5) == 0) {
+            second();
+        }
+    }
+
+    /** Another laptop at the plant, which keys some of the same tickets and corrects some of the first book's. */
+    private void second() throws IOException {
+        List<Integer> theirs = List.copyOf(tickets);
+        String before = head;
+        head = others;
+        begin(shift, "plant", shift.word().equals("night") ? 20 : 6);
+        key(Kind.OPENING, false, opening());
+        key(Kind.TICKET, true, newest);
+        for (int i = 0; i < 8; i++) {
+            clock = clock.plusSeconds(60);
+            number -= random.nextInt(8);
+            ticket();
+            String of = "paver/" + theirs.get(random.nextInt(theirs.size()));
+            if (random.nextInt(4) == 0) {
+                key(Kind.STRIKE, true, Map.of("of", of, "reason", "it went to the other job"));
+            } else if (random.nextInt(4) == 0) {
+                Map<String, Object> set = Map.of("net_ston", decimal(17, 24, 2));
+                key(Kind.AMEND, true, Map.of("of", of, "set", set, "reason", "as weighed again"));
+            }
+        }
+        key(Kind.CLOSING, false, Map.of());
+        end(1);
+        others = head;
+        head = before;
     }
 
     private void begin(ShiftId its, String name, int hour) {
@@ -192,6 +223,7 @@ public final class MadeArchive {
         } else if (share == 2) {
             ticket.put("reason", "driver said \"cold\"");
         }
+        newest = ticket;
         tickets.add(key(Kind.TICKET, true, ticket));
     }
 
@@ -215,10 +247,13 @@ public final class MadeArchive {
 
     private void amend() {
         Map<String, Object> set = new LinkedHashMap<>();
-        switch (random.nextInt(4)) {
-            case 0 -> set.put("net_ston", decimal(17, 24, 2));
-            case 1 -> set.put("mix", MIXES.get(random.nextInt(2)));
-            case 2 -> set.put("paver_degF", random.nextBoolean() ? null : whole(255, 305));
+        switch (random.nextInt(40)) {
+            case 0 -> set.put("number", Integer.toString(number - random.nextInt(40)));
+            case 1 -> set.put("reissue_of", Integer.toString(number - random.nextInt(40)));
+            case 2, 3 -> set.put("fate", random.nextBoolean() ? "rejected" : null);
+            case 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14 -> set.put("net_ston", decimal(17, 24, 2));
+            case 15, 16, 17, 18, 19, 20, 21, 22, 23 -> set.put("mix", MIXES.get(random.nextInt(2)));
+            case 24, 25, 26, 27, 28, 29, 30, 31 -> set.put("paver_degF", random.nextBoolean() ? null : whole(255, 305));
             default -> set.put("truck", "T199");
         }
         key(Kind.AMEND, true, Map.of("of", old(), "set", set, "reason", "read again from the ticket"));

@@ -38,7 +38,7 @@ class SparkTest {
             Archive.copy(JobFolder.at(job), archive, "", true);
         }
         StringBuilder table = new StringBuilder(LoadsCsv.head());
-        try (LoadsOf loads = new LoadsOf(2)) {
+        try (LoadsOf loads = new LoadsOf()) {
             for (Path job : Jobs.in(archive)) {
                 loads.job(
                         job,
