@@ -45,88 +45,74 @@ public final class DayPage {
 
     /** In the order in which a supervisor asks: what needs a decision, what it came to, what was looked at, what is left. */
     private void write() {
-        add(this::heading);
-        or(add(this::damages), Turn.DAMAGES, this::damaged);
+        sheets.add(this::heading);
+        sheets.add(this::damages).or(Turn.DAMAGES, this::damaged);
         decide();
-        or(add(sums(Sums::reconciliation)), Turn.RECONCILIATION, briefly(Shortly::reconciliation));
-        or(add(sums(Sums::tons)), Turn.TONS, briefly(Shortly::tons));
+        sheets.add(sums(Sums::reconciliation)).or(Turn.RECONCILIATION, briefly(Shortly::reconciliation));
+        sheets.add(sums(Sums::tons)).or(Turn.TONS, briefly(Shortly::tons));
         if (!paper.day().closed()) {
-            add(leaf -> new InBrief(paper, leaf).section("pace"));
-            add(leaf -> new InBrief(paper, leaf).section("nearing"));
+            sheets.add(leaf -> new InBrief(paper, leaf).section("pace"));
+            sheets.add(leaf -> new InBrief(paper, leaf).section("nearing"));
         }
-        or(add(sums(Sums::spread)), Turn.SPREAD, briefly(Shortly::spread));
-        or(add(leaf -> new InBrief(paper, leaf).yield()), Turn.YIELD, briefly(Shortly::yield));
-        or(add(leaf -> new InBrief(paper, leaf).depth()), Turn.DEPTH, briefly(Shortly::depth));
-        or(add(sums(Sums::tack)), Turn.TACK, briefly(Shortly::tack));
-        or(add(leaf -> new Temperatures(paper, leaf).write()), Turn.TEMPERATURES, briefly(Shortly::temperatures));
-        sheets.picture(written(leaf -> new Temperatures(paper, leaf).strip()));
-        sheets.picture(written(leaf -> new TonsByTheClock(paper, leaf).write()));
-        or(add(sums(Sums::weather)), Turn.WEATHER, briefly(Shortly::weather));
-        or(add(leaf -> new OnSite(paper, leaf).mat()), Turn.MAT, seen(ShortlySeen::mat));
-        or(add(leaf -> new Tested(paper, leaf).lots()), Turn.LOTS, seen(ShortlySeen::lots));
-        or(add(leaf -> new Tested(paper, leaf).density()), Turn.DENSITY, seen(ShortlySeen::density));
-        or(add(sums(Sums::checks)), Turn.CHECKS, briefly(Shortly::checks));
-        or(add(leaf -> new OnSite(paper, leaf).stops()), Turn.STOPS, seen(ShortlySeen::stops));
-        or(
-                add(leaf -> new OnSite(paper, leaf).people()),
-                Turn.ROOM,
-                leaf -> leaf.say(0, "PEOPLE, MACHINES, INSTRUMENTS, SAFETY"));
-        or(add(leaf -> new Kept(paper, entries, leaf).said()), Turn.ROOM, this::said);
-        or(add(leaf -> new Kept(paper, entries, leaf).corrections()), Turn.CORRECTIONS, seen(ShortlySeen::corrections));
-        or(add(leaf -> new Tested(paper, leaf).samples()), Turn.SAMPLES, seen(ShortlySeen::samples));
-        add(sums(Sums::close));
-        sheets.picture(written(leaf -> new RoadDrawn(paper, leaf).write()));
-        add(this::foot);
-        sheets.spare(written(leaf -> Cautions.of(paper.day()).forEach(c -> leaf.say(0, c))));
-        sheets.spare(written(
-                leaf -> paper.sheet().map(SpecSheet::foot).orElse(List.of()).forEach(f -> leaf.say(0, f))));
+        sheets.add(sums(Sums::spread)).or(Turn.SPREAD, briefly(Shortly::spread));
+        sheets.add(leaf -> new InBrief(paper, leaf).yield()).or(Turn.YIELD, briefly(Shortly::yield));
+        sheets.add(leaf -> new InBrief(paper, leaf).depth()).or(Turn.DEPTH, briefly(Shortly::depth));
+        sheets.add(sums(Sums::tack)).or(Turn.TACK, briefly(Shortly::tack));
+        sheets.add(leaf -> new Temperatures(paper, leaf).write()).or(Turn.TEMPERATURES, briefly(Shortly::temperatures));
+        sheets.picture(leaf -> new Temperatures(paper, leaf).strip());
+        sheets.picture(leaf -> new TonsByTheClock(paper, leaf).write());
+        sheets.add(sums(Sums::weather)).or(Turn.WEATHER, briefly(Shortly::weather));
+        looked();
+        sheets.add(leaf -> new Kept(paper, entries, leaf).said()).or(Turn.ROOM, this::said);
+        sheets.add(leaf -> new Kept(paper, entries, leaf).corrections())
+                .or(Turn.CORRECTIONS, seen(ShortlySeen::corrections));
+        sheets.add(leaf -> new Tested(paper, leaf).samples()).or(Turn.SAMPLES, seen(ShortlySeen::samples));
+        sheets.add(sums(Sums::close));
+        sheets.picture(leaf -> new RoadDrawn(paper, leaf).write());
+        sheets.add(this::foot);
+        sheets.spare(leaf -> Cautions.of(paper.day()).forEach(c -> leaf.say(0, c)));
+        sheets.spare(
+                leaf -> paper.sheet().map(SpecSheet::foot).orElse(List.of()).forEach(f -> leaf.say(0, f)));
+    }
+
+    /** What was looked at: mat, lots, density, checks, stops, crew. */
+    private void looked() {
+        sheets.add(leaf -> new OnSite(paper, leaf).mat()).or(Turn.MAT, seen(ShortlySeen::mat));
+        sheets.add(leaf -> new Tested(paper, leaf).lots()).or(Turn.LOTS, seen(ShortlySeen::lots));
+        sheets.add(leaf -> new Tested(paper, leaf).density()).or(Turn.DENSITY, seen(ShortlySeen::density));
+        sheets.add(sums(Sums::checks)).or(Turn.CHECKS, briefly(Shortly::checks));
+        sheets.add(leaf -> new OnSite(paper, leaf).stops()).or(Turn.STOPS, seen(ShortlySeen::stops));
+        sheets.add(leaf -> new OnSite(paper, leaf).people())
+                .or(Turn.ROOM, leaf -> leaf.say(0, "PEOPLE, MACHINES, INSTRUMENTS, SAFETY"));
     }
 
     /** The findings: each by itself, by rule, and by their numbers where there are very many. */
     private void decide() {
-        Part open = add(decisions::open);
-        or(open, Turn.OPEN, decisions::openByRule);
+        Part open = sheets.add(decisions::open).or(Turn.OPEN, decisions::openByRule);
         for (int rules = decisions.rules() - 1; rules >= 0; rules--) {
             int first = rules;
-            or(open, Turn.OPEN_IN_SHORT, leaf -> decisions.openInShort(first, leaf));
+            open.or(Turn.OPEN_IN_SHORT, leaf -> decisions.openInShort(first, leaf));
         }
         for (int most = Sheets.LINES / 2; most >= FEWEST; most--) {
             int lines = most;
-            or(
-                    open,
-                    most >= 2 * FEWEST ? Turn.OPEN_CUT : Turn.OPEN_CUT_AGAIN,
-                    leaf -> decisions.openInShort(leaf, lines));
+            Turn turn = most >= 2 * FEWEST ? Turn.OPEN_CUT : Turn.OPEN_CUT_AGAIN;
+            open.or(turn, leaf -> decisions.openInShort(leaf, lines));
         }
-        Part placed = add(decisions::placed);
+        Part placed = sheets.add(decisions::placed);
         if (decisions.somePlaced()) {
             shorten(placed);
         }
-        or(add(decisions::notPlaced), Turn.NOT_PLACED, decisions::notPlacedByNumber);
-        or(add(decisions::also), Turn.ALSO, decisions::alsoByNumber);
+        sheets.add(decisions::notPlaced).or(Turn.NOT_PLACED, decisions::notPlacedByNumber);
+        sheets.add(decisions::also).or(Turn.ALSO, decisions::alsoByNumber);
     }
 
     private void shorten(Part placed) {
-        or(placed, Turn.PLACED, decisions::placedByRule);
-        or(placed, Turn.PLACED_IN_SHORT, decisions::placedInShort);
+        placed.or(Turn.PLACED, decisions::placedByRule).or(Turn.PLACED_IN_SHORT, decisions::placedInShort);
         for (int most = Sheets.LINES / 4; most >= FEWEST; most--) {
             int lines = most;
-            or(placed, Turn.PLACED_CUT, leaf -> decisions.placedInShort(leaf, lines));
+            placed.or(Turn.PLACED_CUT, leaf -> decisions.placedInShort(leaf, lines));
         }
-        or(placed, Turn.PLACED_BY_NUMBER, decisions::placedByNumber);
-    }
-
-    private static Leaf written(Consumer<Leaf> writes) {
-        Leaf leaf = new Leaf(Leaf.PAPER);
-        writes.accept(leaf);
-        return leaf;
-    }
-
-    private Part add(Consumer<Leaf> full) {
-        return sheets.add(written(full));
-    }
-
-    private static void or(Part part, Turn turn, Consumer<Leaf> shorter) {
-        part.or(turn, written(shorter));
+        placed.or(Turn.PLACED_BY_NUMBER, decisions::placedByNumber);
     }
 
     private Consumer<Leaf> sums(Consumer<Sums> part) {

@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -92,17 +93,16 @@ record Group(List<Numbered.Item> items, String on, int among, Entries entries) {
         return numbers() + " " + f.sort().mark() + "  " + what() + ": " + f.limit() + OneFinding.clause(f);
     }
 
-    /** {@code thermal profile, 2 of 3, A lift 1}. */
+    /** {@code 2 of 14 loads of 19-64}, {@code thermal profile, 2 of 3, A lift 1}. */
     private String what() {
         Set<Ref> refs = refs();
-        String kind = refs.stream()
-                .findFirst()
-                .flatMap(entries::find)
-                .map(s -> Told.kind(s.entry().kind()) + ", ")
-                .orElse("");
-        String count =
-                among < refs.size() || refs.isEmpty() ? items.size() + " findings" : refs.size() + " of " + among;
-        return kind + count + (on.isEmpty() ? "" : ", " + on);
+        boolean known = among >= refs.size() && !refs.isEmpty();
+        String count = known ? refs.size() + " of " + among : items.size() + " findings";
+        Optional<Standing<?>> first = refs.stream().findFirst().flatMap(entries::find);
+        if (first.filter(s -> s.entry() instanceof Ticket).isPresent()) {
+            return count + (known ? " loads" : " on loads") + (on.isEmpty() ? "" : " of " + on);
+        }
+        return first.map(s -> Told.kind(s.entry().kind()) + ", ").orElse("") + count + (on.isEmpty() ? "" : ", " + on);
     }
 
     private Numbered.Item worst() {

@@ -3,7 +3,7 @@ package screedbook.report;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.Predicate;
+import java.util.function.Consumer;
 
 /**
  * Parts of a page brought onto sheets of paper. The first sheet stands by itself: where not everything has room on it,
@@ -55,12 +55,28 @@ final class Sheets {
         PLACED_BY_NUMBER
     }
 
-    /**
-     * A way of telling a part.
-     *
-     * @param turn when it takes the place of a longer one; null for the part in full
-     */
-    private record Form(Turn turn, List<String> lines) {}
+    /** A way of telling a part; written when it is asked for. */
+    private static final class Form {
+        /** When it takes the place of a longer one; null for the part in full. */
+        private final Turn turn;
+
+        private final Consumer<Leaf> writes;
+        private List<String> lines;
+
+        private Form(Turn turn, Consumer<Leaf> writes) {
+            this.turn = turn;
+            this.writes = writes;
+        }
+
+        private List<String> lines() {
+            if (lines == null) {
+                Leaf leaf = new Leaf(Leaf.PAPER);
+                writes.accept(leaf);
+                lines = leaf.lines();
+            }
+            return lines;
+        }
+    }
 
     /** A part with its forms, the longest first, and the one that stands on the first sheet. */
     static final class Part {
@@ -69,18 +85,30 @@ final class Sheets {
         /** The sheet on which the part stands in full, from 1; 0 while that is not known. */
         private int sheet;
 
-        private Part(Leaf full) {
-            forms.add(new Form(null, full.lines()));
+        private Part(Consumer<Leaf> full) {
+            forms.add(new Form(null, full));
         }
 
-        /** Another form for the first sheet, shorter than those before; nothing where it is not. */
-        Part or(Turn turn, Leaf shorter) {
-            boolean less =
-                    shorter.lines().size() < forms.get(forms.size() - 1).lines().size();
-            if (less && !shorter.lines().isEmpty()) {
-                forms.add(new Form(turn, shorter.lines()));
-            }
+        /** Another form for the first sheet; it is passed over where it is empty or not shorter. */
+        Part or(Turn turn, Consumer<Leaf> shorter) {
+            forms.add(new Form(turn, shorter));
             return this;
+        }
+
+        private void shorten(int form) {
+            int lines = forms.get(form).lines().size();
+            if (lines > 0 && lines < forms.get(now).lines().size()) {
+                now = form;
+            }
+        }
+
+        /** The form before one that tells anything. */
+        private int before(int form) {
+            int before = form - 1;
+            while (before > 0 && forms.get(before).lines().isEmpty()) {
+                before--;
+            }
+            return before;
         }
 
         private List<String> full() {
@@ -106,19 +134,19 @@ final class Sheets {
     }
 
     /** A part of the first sheet, in full; nothing where there is nothing to tell. */
-    Part add(Leaf full) {
+    Part add(Consumer<Leaf> full) {
         Part part = new Part(full);
-        if (!full.lines().isEmpty()) {
+        if (!part.full().isEmpty()) {
             parts.add(part);
         }
         return part;
     }
 
     /** What stands in its place where there is room on the first sheet, or behind where anything else has to. */
-    void picture(Leaf leaf) {
-        if (!leaf.lines().isEmpty()) {
-            Part part = new Part(leaf);
-            part.forms.add(new Form(Turn.ROOM, List.of()));
+    void picture(Consumer<Leaf> full) {
+        Part part = new Part(full);
+        if (!part.full().isEmpty()) {
+            part.or(Turn.ROOM, nothing -> {});
             part.now = 1;
             parts.add(part);
             pictures.add(part);
@@ -126,14 +154,15 @@ final class Sheets {
     }
 
     /** What stands at the end where there is room. */
-    void spare(Leaf leaf) {
-        if (!leaf.lines().isEmpty()) {
-            spares.add(leaf.lines());
+    void spare(Consumer<Leaf> writes) {
+        List<String> lines = new Form(null, writes).lines();
+        if (!lines.isEmpty()) {
+            spares.add(lines);
         }
     }
 
     /** Whether a part is a paragraph that stands close under another one. */
-    private static boolean brief(List<String> lines) {
+    static boolean brief(List<String> lines) {
         return lines.stream().skip(1).allMatch(line -> line.startsWith("  "));
     }
 
@@ -152,15 +181,17 @@ final class Sheets {
         lengthen();
         pictures.forEach(p -> tryForm(p, 0));
         List<List<String>> sheets = new ArrayList<>();
-        Behind behind = new Behind();
+        FollowingSheets behind = new FollowingSheets();
         if (fits()) {
-            parts.stream().filter(p -> p.now > 0).forEach(behind::add);
+            parts.stream()
+                    .filter(p -> p.now > 0)
+                    .forEach(p -> p.sheet = 1 + behind.add(p.full(), pictures.contains(p)));
             sheets.add(first());
         } else {
             parts.forEach(p -> p.now = 0);
-            parts.forEach(behind::add);
+            parts.forEach(p -> behind.add(p.full(), pictures.contains(p)));
         }
-        sheets.addAll(behind.sheets);
+        sheets.addAll(behind.sheets());
         int last = sheets.size() - 1;
         sheets.set(last, spare(sheets.get(last), LINES - (last == 0 ? 0 : HEAD)));
         return sheets;
@@ -172,7 +203,7 @@ final class Sheets {
 
     private record Step(Part part, int form) {
         Turn turn() {
-            return part.forms.get(form).turn();
+            return part.forms.get(form).turn;
         }
     }
 
@@ -195,7 +226,7 @@ final class Sheets {
             if (fits()) {
                 return;
             }
-            step.part().now = step.form();
+            step.part().shorten(step.form());
         }
     }
 
@@ -205,7 +236,7 @@ final class Sheets {
         back.sort(IN_TURN.reversed());
         for (Step step : back) {
             if (step.part().now == step.form()) {
-                tryForm(step.part(), step.form() - 1);
+                tryForm(step.part(), step.part().before(step.form()));
             }
         }
     }
@@ -246,63 +277,5 @@ final class Sheets {
             }
         }
         return lines;
-    }
-
-    /** The sheets behind the first, filled one after the other. */
-    private final class Behind {
-        private static final int ROOM = LINES - HEAD;
-        /** A part of so many lines is never torn; nor is any that has room on one sheet, where little is left on this one. */
-        private static final int SMALL = 15;
-
-        private final List<List<String>> sheets = new ArrayList<>();
-        private List<String> sheet;
-        private boolean close;
-
-        void add(Part part) {
-            List<String> left = part.full();
-            boolean picture = pictures.contains(part);
-            boolean under = close && brief(left);
-            close = brief(left) && !picture;
-            if (sheet == null || !room(left, picture)) {
-                next();
-            } else if (!under) {
-                sheet.add("");
-            }
-            part.sheet = sheets.size() + 1;
-            while (sheet.size() + left.size() > ROOM) {
-                int end = end(left, ROOM - sheet.size());
-                sheet.addAll(left.subList(0, end));
-                next();
-                left = left.subList(end, left.size());
-                String heading = part.full().get(0);
-                if (!heading.startsWith(" ") && !brief(part.full())) {
-                    sheet.add(heading.split("[,:]", 2)[0] + ", continued");
-                }
-            }
-            sheet.addAll(left);
-        }
-
-        private boolean room(List<String> lines, boolean picture) {
-            int free = ROOM - sheet.size() - 1;
-            boolean whole = lines.size() <= free;
-            boolean keep = picture || lines.size() <= SMALL || free < ROOM / 3;
-            return whole || !(keep && lines.size() <= ROOM) && free > SMALL / 2;
-        }
-
-        private void next() {
-            sheet = new ArrayList<>();
-            sheets.add(sheet);
-        }
-
-        /** Where lines are torn: before the last one of so many that begins something. */
-        private int end(List<String> lines, int most) {
-            Predicate<String> begins = line -> !line.isEmpty() && !line.startsWith("   ");
-            for (int end = most; end > 1; end--) {
-                if (begins.test(lines.get(end)) || lines.get(end - 1).isEmpty()) {
-                    return end;
-                }
-            }
-            return most;
-        }
     }
 }

@@ -290,7 +290,7 @@ class OneSheetTest {
                 paper.damages(),
                 1));
         assertThat(page)
-                .contains("9 findings, 12.5-70A: the first: no plant temperature in 5\n   loads; once in 5 loads")
+                .contains("9 findings on loads of 12.5-70A: the first: no plant temperature")
                 .contains("no thermal profile in 520 T; once in each sublot");
     }
 }
