@@ -270,7 +270,7 @@ final class JointRules {
             Straightedge e = s.entry();
             Optional<Bounds> length =
                     look.ofMat(s, null, e.lift(), e.pull()).map(c -> c.bounds(Quantity.STRAIGHTEDGE_LENGTH));
-            if (length.isPresent() && !asLong(length.get(), e)) {
+            if (e.gap() != null && length.isPresent() && !asLong(length.get(), e)) {
                 Bound bound = length.get().all().get(0);
                 String known = e.edgeLength() == null ? "not noted" : AmountText.text(e.edgeLength());
                 marks.add(new Mark(

@@ -29,6 +29,7 @@ public final class Rules {
                     UncompactedRules.ALL,
                     RollingRules.ALL,
                     JointRules.ALL,
+                    SlopeRules.ALL,
                     StopRules.ALL,
                     InstrumentRules.ALL,
                     DueRules.ALL,

@@ -62,6 +62,7 @@ final class SiteGuides {
         BY_BLANK.put("joint.higher", k -> shape(k, Quantity.JOINT_HIGHER, ((Joint) k.entry()).higher()));
         BY_BLANK.put("straightedge.edge_length", SiteGuides::edge);
         BY_BLANK.put("straightedge.gap", SiteGuides::gap);
+        BY_BLANK.put("straightedge.cross_slope", SiteGuides::slope);
         BY_BLANK.put("stop.cause", SiteGuides::stop);
         BY_BLANK.put("instrument.shows", SiteGuides::shows);
         BY_BLANK.put("truck.truck", SiteGuides::truck);
@@ -310,6 +311,25 @@ final class SiteGuides {
                     length.working());
         }
         return limited(k.job(), JointRules.gaps(at.get(), s), s.gap());
+    }
+
+    private static Guide slope(Keying k) {
+        Straightedge s = (Straightedge) k.entry();
+        Optional<Case> at = on(k, s.pull(), s.lift());
+        if (at.isEmpty()) {
+            return lost();
+        }
+        Optional<Amount> planned = k.job().pull(s.pull(), s.lift()).map(Job.Pull::crossSlope);
+        Amount off = planned.isEmpty() || s.crossSlope() == null
+                ? null
+                : Figures.size(s.crossSlope().minus(planned.get()));
+        Bounds bounds = at.get().bounds(Quantity.CROSS_SLOPE);
+        return said(
+                planned.map(p -> "planned " + Figures.plain(p) + ", ").orElse("")
+                        + (bounds.noLimit() ? bounds.text() : "off by " + bounds.text()),
+                bounds.clause(),
+                bounds.of(off),
+                bounds.working());
     }
 
     private static Guide stop(Keying k) {

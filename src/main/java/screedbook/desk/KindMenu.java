@@ -44,7 +44,7 @@ final class KindMenu {
                             of("d", Kind.DEPTH),
                             of("y", Kind.YIELD),
                             of("a", Kind.AREA, "area by parts")),
-                    group("joints", of("j", Kind.JOINT), of("s", Kind.STRAIGHTEDGE))),
+                    group("joints", of("j", Kind.JOINT), of("s", Kind.STRAIGHTEDGE, "straightedge, cross slope"))),
             List.of(
                     group(
                             "density and samples",

@@ -48,7 +48,8 @@ final class SiteTold {
             joint(j, parts);
         } else if (entry instanceof Straightedge s) {
             String edge = s.edgeLength() == null ? null : "under " + text(s.edgeLength());
-            add(parts, joined(text(s.gap()), edge, word(s.laid())), text(s.place()), on(s.pull(), s.lift()));
+            String slope = s.crossSlope() == null ? null : "cross slope " + text(s.crossSlope());
+            add(parts, joined(text(s.gap()), edge, word(s.laid())), slope, text(s.place()), on(s.pull(), s.lift()));
         } else if (entry instanceof Stop s) {
             String waiting = s.waiting() == null ? null : s.waiting() + (s.waiting() == 1 ? " truck" : " trucks");
             add(parts, word(s.cause()), s.text(), text(s.place()), waiting == null ? null : waiting + " waiting");

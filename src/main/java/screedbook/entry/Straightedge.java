@@ -3,7 +3,7 @@ package screedbook.entry;
 import screedbook.unit.Amount;
 import screedbook.unit.Measure;
 
-/** The largest gap under a straightedge laid on the mat. */
+/** The largest gap under a straightedge laid on the mat, or the slope that a level across it shows. */
 public record Straightedge(
         @Blank(value = "edge is long", measure = Measure.WIDTH, due = Blank.Due.ASKED, carry = true, width = 5)
         Amount edgeLength,
@@ -13,6 +13,9 @@ public record Straightedge(
 
         @Blank(value = "gap", measure = Measure.DEPTH, due = Blank.Due.ALWAYS, width = 6)
         Amount gap,
+
+        @Blank(value = "cross slope", measure = Measure.PERCENT, width = 5, help = "by a level, signed as on the plans")
+        Amount crossSlope,
 
         @Blank(value = "station", due = Blank.Due.ALWAYS, width = 12)
         Station place,

@@ -163,7 +163,10 @@ public record Job(
             @Blank(value = "right", measure = Measure.WIDTH, due = Blank.Due.ALWAYS)
             Amount right,
 
-            @Blank("direction") Direction direction) {
+            @Blank("direction") Direction direction,
+
+            @Blank(value = "cross slope", measure = Measure.PERCENT, help = "planned, signed as on the plans")
+            Amount crossSlope) {
         /** Right edge less left edge. */
         public Amount width() {
             return right.minus(left);

@@ -76,6 +76,10 @@ public enum Quantity implements Word {
     STRAIGHTEDGE_ACROSS(Measure.DEPTH),
     /** Gap under a straightedge laid over a joint. */
     STRAIGHTEDGE_OVER_JOINT(Measure.DEPTH),
+    /** One cross slope less the planned one, without sign. */
+    CROSS_SLOPE(Measure.PERCENT),
+    /** The mean of ten of these in a row. */
+    CROSS_SLOPE_MEAN(Measure.PERCENT),
     /** From a longitudinal joint of a riding surface to the lane line that it is to lie on, without sign. */
     JOINT_FROM_LINE(Measure.WIDTH),
     /** From a joint across to the nearest one of the lift below. */

@@ -151,6 +151,7 @@ final class SiteSections {
                             Math.max(0, most.value().scale()),
                             working);
                 });
+        CrossSlope.of(day, job).forEach(each -> each.add(figures));
         return figures.section("straightedge", "Straightedge");
     }
 

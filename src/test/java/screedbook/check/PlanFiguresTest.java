@@ -97,7 +97,12 @@ class PlanFiguresTest {
 
     private static Job.Pull pull(String name, int lift, int left) {
         return new Job.Pull(
-                name, lift, Amount.of("" + left, Unit.FOOT), Amount.of("" + (left + 12), Unit.FOOT), Job.Direction.UP);
+                name,
+                lift,
+                Amount.of("" + left, Unit.FOOT),
+                Amount.of("" + (left + 12), Unit.FOOT),
+                Job.Direction.UP,
+                null);
     }
 
     private static Job.TackTarget target(Tack.Under surface, Job.Basis basis, String rate) {

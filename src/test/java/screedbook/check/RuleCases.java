@@ -11,6 +11,7 @@ final class RuleCases {
     static {
         HeatCases.add();
         NumberCases.add();
+        SlopeCases.add();
         WeightCases.add();
         TicketCases.add();
         TackCases.add();

@@ -94,7 +94,7 @@ public final class Jobs {
     }
 
     private static Job.Pull pull(String name, String left, String right) {
-        return new Job.Pull(name, 2, Amount.of(left, Unit.FOOT), Amount.of(right, Unit.FOOT), Job.Direction.UP);
+        return new Job.Pull(name, 2, Amount.of(left, Unit.FOOT), Amount.of(right, Unit.FOOT), Job.Direction.UP, null);
     }
 
     private static Mix mix(String name, String spread, String item) {
@@ -136,7 +136,8 @@ public final class Jobs {
                         null,
                         List.of(new Job.Lift(
                                 1, Job.Layer.RIDING_SURFACE, Amount.of("50", Unit.MILLIMETRE), "AC-12", null)),
-                        List.of(new Job.Pull("A", 1, Amount.of("0", Unit.METRE), Amount.of("3.5", Unit.METRE), null)),
+                        List.of(new Job.Pull(
+                                "A", 1, Amount.of("0", Unit.METRE), Amount.of("3.5", Unit.METRE), null, null)),
                         List.of(new Mix(
                                 "AC-12",
                                 null,
