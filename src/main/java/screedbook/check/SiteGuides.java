@@ -322,10 +322,10 @@ final class SiteGuides {
         Optional<Amount> planned = k.job().pull(s.pull(), s.lift()).map(Job.Pull::crossSlope);
         Amount off = planned.isEmpty() || s.crossSlope() == null
                 ? null
-                : Figures.size(s.crossSlope().minus(planned.get()));
+                : AmountText.size(s.crossSlope().minus(planned.get()));
         Bounds bounds = at.get().bounds(Quantity.CROSS_SLOPE);
         return said(
-                planned.map(p -> "planned " + Figures.plain(p) + ", ").orElse("")
+                planned.map(p -> "planned " + AmountText.plain(p) + ", ").orElse("")
                         + (bounds.noLimit() ? bounds.text() : "off by " + bounds.text()),
                 bounds.clause(),
                 bounds.of(off),
