@@ -82,6 +82,9 @@ final class Browsing {
             List<ShiftId> shifts = new ArrayList<>(listed.shifts());
             Collections.reverse(shifts);
             int left = shifts.size();
+            if (left == 0) {
+                post.accept(new Msg.Found(words, List.of()));
+            }
             for (ShiftId id : shifts) {
                 if (!on.getAsBoolean()) {
                     return;
