@@ -278,7 +278,7 @@ final class SiteSections {
             String truck = each.weighed().entry().truck();
             figures.text(
                     "weighed-again." + each.weighed().ref(),
-                    "truck " + truck + " weighed again"
+                    (truck == null ? "a truck" : "truck " + truck) + " weighed again"
                             + (each.ticket().entry().paper().number() == null
                                     ? ""
                                     : ", ticket "
