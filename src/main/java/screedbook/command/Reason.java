@@ -16,7 +16,13 @@ final class Reason {
         return "no permission for " + file + "; its owner can give it, or another folder can be named";
     }
 
+    /** What the disk said; of one that is full also what would help. */
     static String of(IOException e) {
+        String said = said(e);
+        return said.endsWith("No space left on device") ? said + "; make room there, or name another folder" : said;
+    }
+
+    private static String said(IOException e) {
         String file = e instanceof FileSystemException disk ? disk.getFile() : null;
         if (file == null) {
             return e.getMessage() == null ? "the disk said " + e.getClass().getSimpleName() : e.getMessage();

@@ -112,6 +112,9 @@ final class SeasonCommand implements Callable<Integer> {
                 print(format.equals("text") && jobs.size() > 1 ? together.text() : "");
             }
             progress.end();
+            if (sheet != null) {
+                sheet.whole();
+            }
         }
         if (!loads && shifts == 0) {
             Pages.say(spec, "no shift in these dates");

@@ -13,6 +13,7 @@ final class TableFile implements AutoCloseable {
     private final Path file;
     private final Path made;
     private final PrintWriter to;
+    private boolean whole;
 
     /** @param holds the text of {@code datapackage.json} */
     TableFile(Path folder, String name, String holds) throws IOException {
@@ -23,6 +24,11 @@ final class TableFile implements AutoCloseable {
         Files.writeString(folder.resolve(DataPackage.FILE), holds);
     }
 
+    /** The whole table was printed; without this word nothing takes the place of an earlier one. */
+    void whole() {
+        whole = true;
+    }
+
     void print(String text) {
         to.print(text);
     }
@@ -30,9 +36,13 @@ final class TableFile implements AutoCloseable {
     @Override
     public void close() throws IOException {
         to.close();
-        if (to.checkError()) {
-            throw new IOException(made + " could not be written");
+        if (whole && !to.checkError()) {
+            Files.move(made, file, StandardCopyOption.REPLACE_EXISTING);
+            return;
         }
-        Files.move(made, file, StandardCopyOption.REPLACE_EXISTING);
+        Files.deleteIfExists(made);
+        if (whole) {
+            throw new IOException(file + " could not be written");
+        }
     }
 }

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -99,6 +100,17 @@ public final class Archive {
         if (closed.isEmpty()) {
             throw new FileSystemException(job.path().toString(), null, "holds no closed shift");
         }
+        try {
+            make(closed, withCompact, place, large);
+        } catch (IOException trouble) {
+            remove(made);
+            throw trouble;
+        }
+        long bytes = rows.stream().mapToLong(Manifest.Row::bytes).sum();
+        return new Copied(place, closed, open, rows.size(), bytes, List.copyOf(damages));
+    }
+
+    private void make(List<ShiftId> closed, boolean withCompact, Path place, Path large) throws IOException {
         Folder.make(made, FileChannel::open);
         compact = withCompact ? new Compact(made.resolve(".compact")) : null;
         for (ShiftId shift : closed) {
@@ -115,8 +127,17 @@ public final class Archive {
         }
         Files.move(made, place, StandardCopyOption.ATOMIC_MOVE);
         Folder.force(to, FileChannel::open);
-        long bytes = rows.stream().mapToLong(Manifest.Row::bytes).sum();
-        return new Copied(place, closed, open, rows.size(), bytes, List.copyOf(damages));
+    }
+
+    /** What was made of a copy that came to no end; where even that is refused it stays and is named the next time. */
+    private static void remove(Path folder) {
+        try (Stream<Path> files = Files.walk(folder)) {
+            for (Path each : files.sorted(Comparator.reverseOrder()).toList()) {
+                Files.delete(each);
+            }
+        } catch (IOException e) {
+            return;
+        }
     }
 
     /** What is kept is for reading alone, as a closed diary is, its compact copy too. */

@@ -177,6 +177,19 @@ class ArchiveTest {
         }
     }
 
+    /** A folder where a page should be: reading it goes wrong when half of the job was copied. */
+    @Test
+    void aCopyThatComesToNoEndLeavesNothingBehind() throws IOException {
+        Path job = folder.resolve("bend");
+        KeptShift.job(job);
+        KeptShift.opened(KeptShift.job(job), "2026-06-03-day", "paver").closed();
+        Files.createDirectories(job.resolve("days/2026-06-03-day.txt"));
+        Path to = folder.resolve("a");
+
+        assertThatThrownBy(() -> Archive.copy(JobFolder.at(job), to, "", true)).isInstanceOf(IOException.class);
+        assertThat(to).isEmptyDirectory();
+    }
+
     @Test
     void aCopyThatWasCutShortIsNoJobAndIsInTheWayOfNothingUnseen() throws IOException {
         Path to = folder.resolve("a");

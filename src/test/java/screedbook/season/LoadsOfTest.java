@@ -3,6 +3,7 @@ package screedbook.season;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -10,6 +11,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
@@ -21,9 +23,11 @@ import screedbook.diary.Jobs;
 import screedbook.diary.LoadsRead;
 import screedbook.diary.MadeArchive;
 import screedbook.diary.Verify;
+import screedbook.entry.Kind;
 import screedbook.entry.ShiftId;
 import screedbook.entry.WholeLoads;
 import screedbook.report.LoadsCsv;
+import screedbook.shelf.KeptShift;
 
 /**
  * Loads, weights and temperatures by day and mix: the quick way, the long way and DuckDB have to give the same, on the
@@ -108,6 +112,32 @@ class LoadsOfTest {
         assertThat(rows)
                 .isNotEmpty()
                 .isEqualTo(DuckDb.plain(told(made, JobFolder::loads).table()));
+    }
+
+    /** A job with a shift in US units, and one in metric units behind it. */
+    static Path changedUnits(Path job) throws IOException {
+        KeptShift.opened(KeptShift.job(job), "2026-06-03-day", "paver")
+                .ticket("07:00", "48201", "21.00")
+                .closed();
+        String metric = Files.readString(DEMO.resolve("brackwater-quay/job.json"));
+        Files.writeString(job.resolve("job.json"), metric.replace("\"brackwater-quay\"", "\"my-job\""));
+        KeptShift.opened(JobFolder.at(job), "2026-06-04-day", "paver")
+                .key(Kind.TICKET, "07:00", Map.of("number", "48202", "net_t", new BigDecimal("20.00")))
+                .closed();
+        return job;
+    }
+
+    /** Short tons one day, tonnes the next: each row is of one unit and says of which. */
+    @Test
+    void aJobThatChangedItsUnitsIsTheSameInDuckDb() throws Exception {
+        Path job = changedUnits(folder.resolve("changed/bend"));
+        Path archive = folder.resolve("changed-archive");
+        Archive.copy(JobFolder.at(job), archive, "", false);
+
+        List<String> rows = DuckDb.rows(Query.text("duckdb", archive + "/" + Query.ARCHIVE));
+
+        assertThat(rows).isEqualTo(DuckDb.plain(told(job, JobFolder::loads).table()));
+        assertThat(rows).anyMatch(row -> row.contains("us")).anyMatch(row -> row.contains("metric"));
     }
 
     /** The query is worth its length: without corrections the figures are others. */

@@ -34,6 +34,7 @@ class SparkTest {
         Path archive = folder.resolve("archive");
         List<Path> jobs = new ArrayList<>(Jobs.in(Path.of("demo-logs")));
         jobs.addAll(Jobs.in(made));
+        jobs.add(LoadsOfTest.changedUnits(folder.resolve("changed")));
         for (Path job : jobs) {
             Archive.copy(JobFolder.at(job), archive, "", true);
         }
