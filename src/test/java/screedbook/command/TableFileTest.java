@@ -9,20 +9,20 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A table that is put in place whole or not at all. */
-class SheetTest {
+class TableFileTest {
     @TempDir
     Path folder;
 
     @Test
     void aTableThatWasNotPrintedToItsEndTakesNoOthersPlace() throws IOException {
         Path table = folder.resolve("season.csv");
-        try (Sheet sheet = new Sheet(folder, "season.csv", "{}")) {
+        try (TableFile sheet = new TableFile(folder, "season.csv", "{}")) {
             sheet.print("whole\n");
             sheet.whole();
         }
         assertThat(table).hasContent("whole");
 
-        try (Sheet sheet = new Sheet(folder, "season.csv", "{}")) {
+        try (TableFile sheet = new TableFile(folder, "season.csv", "{}")) {
             sheet.print("half");
         }
         assertThat(table).hasContent("whole");
