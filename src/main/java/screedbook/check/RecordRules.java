@@ -106,7 +106,8 @@ final class RecordRules {
             return List.of();
         }
         OffsetDateTime last = all.get(all.size() - 1).line().keyed();
-        String where = look.day().closedInPart().orElse("not closed") + ", last line " + Look.clock(last) + ", since then";
+        String where =
+                look.day().closedInPart().orElse("not closed") + ", last line " + Look.clock(last) + ", since then";
         Amount since = Look.minutes(last, look.now());
         return Marks.judged(Marks.usual(Quantity.SILENCE), look.shift(), where, since, "").stream()
                 .map(m -> new Mark(m.of(), m.seen(), "a shift that is over is closed", m.clause(), "a closing line")

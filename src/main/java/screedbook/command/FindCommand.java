@@ -78,10 +78,7 @@ final class FindCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Stopped, IOException {
-        if (!FORMATS.contains(format)) {
-            throw Stopped.usage(
-                    "--format " + format + " is not known; right would be one of " + String.join(", ", FORMATS));
-        }
+        Pages.known(format, FORMATS);
         Sought sought = sought();
         List<Shelf> shelves = new ArrayList<>();
         for (Path job : paths.jobs()) {

@@ -2,6 +2,7 @@ package screedbook.command;
 
 import java.time.Clock;
 import java.time.OffsetDateTime;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -26,12 +27,20 @@ final class Pages {
      * @throws Stopped when there is no such form
      */
     static <P> Function<P, String> form(String typed, Map<String, Function<P, String>> forms) throws Stopped {
-        Function<P, String> form = forms.get(typed);
-        if (form == null) {
+        known(typed, forms.keySet());
+        return forms.get(typed);
+    }
+
+    /**
+     * Looks at the word after {@code --format}.
+     *
+     * @throws Stopped when it is none of those that are known
+     */
+    static void known(String typed, Collection<String> forms) throws Stopped {
+        if (!forms.contains(typed)) {
             throw Stopped.usage(
-                    "--format " + typed + " is not known; right would be one of " + String.join(", ", forms.keySet()));
+                    "--format " + typed + " is not known; right would be one of " + String.join(", ", forms));
         }
-        return form;
     }
 
     /** Prints a shift in a form; damages of its files go to the error output. */

@@ -86,10 +86,7 @@ final class SeasonCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Stopped, IOException {
         Set<String> parts = parts();
-        if (!FORMATS.contains(format)) {
-            throw Stopped.usage(
-                    "--format " + format + " is not known; right would be one of " + String.join(", ", FORMATS));
-        }
+        Pages.known(format, FORMATS);
         if (!by.isEmpty() && (loads || format.equals("text"))) {
             throw Stopped.usage("--by goes with --format csv or json");
         }

@@ -135,7 +135,7 @@ final class SheetKeyTable {
                 "",
                 "move the text; Page keys likewise",
                 KeyTable.codes(Key.Code.UP, Key.Code.DOWN, Key.Code.PAGE_UP, Key.Code.PAGE_DOWN),
-                SheetKeys::scroll);
+                Walking::scroll);
     }
 
     private static void items(List<KeyTable.Row> to) {

@@ -169,20 +169,4 @@ final class SheetKeys {
         String title = "to settle before the sheet can be written: " + doubts.size();
         return Step.of(model.push(new Screen.Worked(title, List.copyOf(lines), List.of(), Walk.NOWHERE, 0)));
     }
-
-    static Step scroll(Model model, Key key) {
-        int page = Math.max(1, model.height() - 6);
-        int by = switch (key.code()) {
-            case UP -> -1;
-            case DOWN -> 1;
-            case PAGE_UP -> -page;
-            default -> page;
-        };
-        if (model.top() instanceof Screen.PlanDrawn drawn) {
-            return Step.of(model.top(new Screen.PlanDrawn(drawn.lines(), Math.max(0, drawn.top() + by))));
-        }
-        Screen.Changes changes = (Screen.Changes) model.top();
-        return Step.of(model.top(new Screen.Changes(
-                changes.later(), changes.earlier(), changes.lines(), Math.max(0, changes.top() + by))));
-    }
 }

@@ -85,6 +85,12 @@ final class Walking {
         if (top instanceof Screen.BeforeClosing b) {
             return Step.of(model.top(new Screen.BeforeClosing(Math.max(0, b.top() + by))));
         }
+        if (top instanceof Screen.PlanDrawn d) {
+            return Step.of(model.top(new Screen.PlanDrawn(d.lines(), Math.max(0, d.top() + by))));
+        }
+        if (top instanceof Screen.Changes c) {
+            return Step.of(model.top(new Screen.Changes(c.later(), c.earlier(), c.lines(), Math.max(0, c.top() + by))));
+        }
         Screen.Help h = (Screen.Help) top;
         return Step.of(model.top(new Screen.Help(h.about(), Math.max(0, h.top() + by))));
     }

@@ -127,7 +127,8 @@ public record Day(
     public List<String> closedBooks() {
         List<String> open = openBooks();
         return all.stream()
-                .filter(s -> s.entry() instanceof Closing && !open.contains(s.line().book()))
+                .filter(s ->
+                        s.entry() instanceof Closing && !open.contains(s.line().book()))
                 .map(s -> s.line().book())
                 .distinct()
                 .toList();
@@ -144,7 +145,8 @@ public record Day(
             return Optional.empty();
         }
         List<String> told = open.stream().map(this::withLines).toList();
-        return Optional.of("closed by book " + String.join(", ", closed) + "; book " + String.join(", ", told) + " is not");
+        return Optional.of(
+                "closed by book " + String.join(", ", closed) + "; book " + String.join(", ", told) + " is not");
     }
 
     private String withLines(String book) {
