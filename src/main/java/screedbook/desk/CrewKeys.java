@@ -15,7 +15,7 @@ final class CrewKeys {
 
     static Step ask(Model model) {
         if (!model.shift().writable()) {
-            return Step.of(model.alert("this shift can only be looked at here"));
+            return ShiftKeys.lookedAt(model);
         }
         return Step.of(
                 model.writing(true).say("looking"),

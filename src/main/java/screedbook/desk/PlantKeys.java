@@ -30,7 +30,7 @@ final class PlantKeys {
     /** From the shift: whose list, and where it lies. */
     static Step begin(Model model) {
         if (!model.shift().writable()) {
-            return Step.of(model.alert("this shift can only be looked at here"));
+            return ShiftKeys.lookedAt(model);
         }
         List<String> plants = plants(model);
         String last = Forms.before(model, Kind.TICKET).getOrDefault("plant", plants.isEmpty() ? "" : plants.get(0));

@@ -29,13 +29,23 @@ final class ShiftKeys {
 
     static Step begin(Model model, Kind kind, Map<String, String> given) {
         if (!model.shift().writable()) {
-            return Step.of(model.alert("this shift can only be looked at here"));
+            return lookedAt(model);
         }
         Form half = model.halfTyped().get(kind);
         if (half != null && given.isEmpty()) {
             return Step.of(model.push(new Screen.Keying(half)).say("half typed before; Ctrl-D drops it"));
         }
         return Step.of(model.push(new Screen.Keying(Forms.fresh(model, kind, given))));
+    }
+
+    /** Why nothing can be written, and what helps where the shift was only opened to be looked at. */
+    static Step lookedAt(Model model) {
+        boolean beside = model.screens().stream()
+                .anyMatch(s -> s instanceof Screen.Season || s instanceof Screen.Search);
+        return Step.of(model.alert(
+                beside
+                        ? "opened to look at; Enter in the list of shifts opens it for writing"
+                        : "this shift can only be looked at here"));
     }
 
     static Optional<Standing<?>> chosen(Model model) {
@@ -68,7 +78,7 @@ final class ShiftKeys {
 
     static Step amend(Model model, Standing<?> standing) {
         if (!model.shift().writable()) {
-            return Step.of(model.alert("this shift can only be looked at here"));
+            return lookedAt(model);
         }
         return Step.of(model.push(new Screen.Keying(Forms.amend(model, standing))));
     }

@@ -258,6 +258,7 @@ final class ShiftView {
         }
         if (!model.shift().writable()) {
             lines.add(new Side("to look at only", Style.ALERT));
+            return;
         }
         lines.add(new Side(
                 (model.source() == Source.LIVE ? "keyed live" : "keyed from notes") + ", "

@@ -54,6 +54,7 @@ class SearchKeysTest {
 
         rig.send(new Msg.Opened(rig.page(), List.of(), false, ""));
         assertThat(rig.model().top()).isInstanceOf(Screen.Log.class);
+        assertThat(rig.keys("n").screen()).contains("Enter in the list of shifts opens it for writing");
         rig.keys("<esc>");
 
         assertThat(rig.model().top()).isInstanceOf(Screen.Season.class);
