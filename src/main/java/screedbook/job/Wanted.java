@@ -39,6 +39,8 @@ public record Wanted(
         SUBLOTS,
         LOTS,
         SHOTS,
+        /** Joints across the road. */
+        JOINTS,
         MINUTES,
         SHIFTS
     }

@@ -51,7 +51,7 @@ record WantedEntry(Wanted asked) {
                         .filter(f -> word(f.name()).equals(word(asked.with())))
                         .anyMatch(f ->
                                 f.measure().filter(Measure.TEMPERATURE::equals).isPresent());
-        String with = asked.with().replace('_', ' ');
+        String with = asked.with().replace('_', ' ').replace('-', ' ');
         return heat ? with + " temperature" : Told.kind(asked.kind()) + " " + with;
     }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
 import screedbook.entry.Day;
+import screedbook.entry.Joint;
 import screedbook.entry.Kind;
 import screedbook.entry.Standing;
 import screedbook.entry.Tack;
@@ -14,7 +15,7 @@ import screedbook.entry.Weather;
 import screedbook.job.Wanted;
 
 /**
- * What a shift has of that by which a check is counted: loads, shots, and changes of mix, plant, pull or weather.
+ * What a shift has of that by which a check is counted: loads, shots, joints across the road, and changes of mix, plant, pull or weather.
  *
  * @param asked the row of the job's list
  * @param laid the loads that went into the mat
@@ -22,7 +23,8 @@ import screedbook.job.Wanted;
 record WantedSteps(Wanted asked, Day day, List<Load> laid) {
     /** What is counted and what changes, not in order. */
     List<Turns.Step> steps(String mix) {
-        List<Turns.Step> steps = new ArrayList<>(asked.of() == Wanted.Count.SHOTS ? shots() : loads(mix));
+        List<Turns.Step> steps = new ArrayList<>(
+                asked.of() == Wanted.Count.SHOTS ? shots() : asked.of() == Wanted.Count.JOINTS ? joints() : loads(mix));
         if (asked.change() == Wanted.Change.WEATHER) {
             steps.addAll(weather());
         }
@@ -69,6 +71,14 @@ record WantedSteps(Wanted asked, Day day, List<Load> laid) {
         return day.standing(Tack.class).stream()
                 .filter(t -> t.entry().target().face() == null)
                 .map(t -> new Turns.Step(t.order(), t.ref(), BigDecimal.ONE, false, ""))
+                .toList();
+    }
+
+    /** Every joint across the road; one along it has no end at which it is measured. */
+    private List<Turns.Step> joints() {
+        return day.standing(Joint.class).stream()
+                .filter(j -> j.entry().run() == Joint.Run.TRANSVERSE)
+                .map(j -> new Turns.Step(j.order(), j.ref(), BigDecimal.ONE, false, ""))
                 .toList();
     }
 

@@ -223,6 +223,9 @@ final class Wants {
         if (row.of() == Wanted.Count.SHOTS) {
             return plain(count) + (count.compareTo(BigDecimal.ONE) == 0 ? " shot" : " shots");
         }
+        if (row.of() == Wanted.Count.JOINTS) {
+            return plain(count) + (count.compareTo(BigDecimal.ONE) == 0 ? " joint across" : " joints across");
+        }
         return new Amount(count, heavy()).shown(0).text();
     }
 

@@ -150,6 +150,28 @@ class WantsTest {
         assertThat(due.id()).isEqualTo("ticket.plant.12.5-70A");
     }
 
+    /** NHDOT 401 3.13.6 (read): a transverse joint is measured with a straightedge of 10 ft. */
+    @Test
+    void eachJointAcrossTheRoadWantsItsStraightedge() {
+        Wanted edge =
+                new Wanted(Kind.STRAIGHTEDGE, "over-joint", null, BigDecimal.ONE, Count.JOINTS, null, null, null, null);
+        Shift along = Shift.day().key(Kind.JOINT, "08:00", "run", "longitudinal", "from_sta", "10+00");
+        assertThat(due(along, "08:30", edge).when()).isEqualTo("in 1 joint across");
+
+        Shift one = along.key(Kind.JOINT, "09:00", "run", "transverse", "from_sta", "12+00");
+        assertThat(due(one, "09:30", edge).when()).isEqualTo("NOW");
+        Shift measured =
+                one.key(Kind.STRAIGHTEDGE, "09:40", "laid", "over-joint", "gap_in", "0.1", "place_sta", "12+00");
+        assertThat(due(measured, "09:50", edge).done()).isEqualTo(1);
+        assertThat(due(measured, "09:50", edge).when()).isEqualTo("in 1 joint across");
+
+        Shift next = measured.key(Kind.JOINT, "10:00", "run", "transverse", "from_sta", "14+00")
+                .key(Kind.JOINT, "11:00", "run", "transverse", "from_sta", "16+00");
+        assertThat(due(next, "11:30", edge).missed())
+                .singleElement()
+                .satisfies(m -> assertThat(m.seen()).isEqualTo("no straightedge over joint in 1 joint across"));
+    }
+
     @Test
     void shotsAndShiftsAndMinutesAreCountedToo() {
         Wanted third = row(Kind.NOTE, null, "3", Count.SHOTS);
