@@ -87,7 +87,7 @@ import screedbook.entry.Shown;
         })
 public final class Commands {
     private final Clock clock;
-    private final boolean watched;
+    private final PrintWriter watched;
 
     @Option(
             names = {"-h", "--help"},
@@ -101,7 +101,7 @@ public final class Commands {
             description = "show the program's version and stop")
     private boolean version;
 
-    private Commands(Clock clock, boolean watched) {
+    private Commands(Clock clock, PrintWriter watched) {
         this.clock = clock;
         this.watched = watched;
     }
@@ -112,7 +112,12 @@ public final class Commands {
 
     /** Whether somebody looks on at a terminal while long work is done. */
     boolean watched() {
-        return watched;
+        return watched != null;
+    }
+
+    /** How far work on so many shifts has come, for whoever looks on. */
+    Progress progress(int shifts) {
+        return new Progress(watched, shifts, clock);
     }
 
     /** Does what the words say and ends the program. Everything is written in UTF-8, whatever the locale. */
@@ -132,9 +137,11 @@ public final class Commands {
         return run(words, out, err, clock, false);
     }
 
-    private static int run(String[] words, OutputStream out, OutputStream err, Clock clock, boolean watched) {
+    static int run(String[] words, OutputStream out, OutputStream err, Clock clock, boolean watched) {
         Outlet outlet = new Outlet(out);
-        CommandLine line = line(alone(new Commands(clock, watched), words), writer(outlet), writer(err));
+        // Progress goes back to the head of its line, which no text of a record may do.
+        PrintWriter bare = watched ? new PrintWriter(new OutputStreamWriter(err, StandardCharsets.UTF_8)) : null;
+        CommandLine line = line(alone(new Commands(clock, bare), words), writer(outlet), writer(err));
         int exit = line.execute(words);
         line.getOut().flush();
         if (outlet.trouble() != null) {

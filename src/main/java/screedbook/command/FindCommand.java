@@ -95,7 +95,9 @@ final class FindCommand implements Callable<Integer> {
                     shift -> progress.one(),
                     hit -> {
                         count[0]++;
-                        print(shelf.folder().path(), hit);
+                        progress.aside(
+                                () -> print(shelf.folder().path(), hit),
+                                spec.commandLine().getOut());
                     },
                     passed::add);
         }
@@ -114,7 +116,7 @@ final class FindCommand implements Callable<Integer> {
                                 !id.date().isBefore(sought.from()) && !id.date().isAfter(sought.until()))
                         .count())
                 .sum();
-        return new Progress(all.watched() ? spec.commandLine().getErr() : null, shifts, all.clock());
+        return all.progress(shifts);
     }
 
     private Sought sought() throws Stopped {

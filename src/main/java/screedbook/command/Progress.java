@@ -65,10 +65,21 @@ final class Progress {
         to.flush();
     }
 
+    /** Prints on a line that was wiped first: page and progress may be on the same terminal. */
+    void aside(Runnable print, PrintWriter out) {
+        end();
+        print.run();
+        if (to != null) {
+            out.flush();
+        }
+    }
+
+    /** Wipes the line. */
     void end() {
         if (to != null && said != null) {
             to.print("\r" + " ".repeat(COLUMNS) + "\r");
             to.flush();
+            said = null;
         }
     }
 }

@@ -1,7 +1,6 @@
 package screedbook.command;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -80,6 +79,7 @@ final class SeasonCommand implements Callable<Integer> {
     private boolean help;
 
     private final SeasonsPage together = new SeasonsPage();
+    private Progress progress;
     private TableFile printed;
     private int shifts;
 
@@ -96,15 +96,15 @@ final class SeasonCommand implements Callable<Integer> {
         LocalDate from = dates.from();
         LocalDate to = dates.to();
         List<Path> jobs = paths.jobs();
-        Progress progress = progress(jobs, to);
+        progress = progress(jobs, to);
         try (TableFile sheet = sheet()) {
             printed = sheet;
             if (loads) {
-                loads(jobs, from, to, progress);
+                loads(jobs, from, to);
             } else {
                 print(format.equals("csv") ? SeasonCsv.head() : "");
                 for (Path job : jobs) {
-                    one(job, from, to, parts, progress);
+                    one(job, from, to, parts);
                 }
                 print(format.equals("text") && jobs.size() > 1 ? together.text() : "");
             }
@@ -140,17 +140,16 @@ final class SeasonCommand implements Callable<Integer> {
     }
 
     private Progress progress(List<Path> jobs, LocalDate to) {
-        PrintWriter err = all.watched() ? spec.commandLine().getErr() : null;
         int shifts = 0;
-        for (Path job : err == null ? List.<Path>of() : jobs) {
+        for (Path job : all.watched() ? jobs : List.<Path>of()) {
             shifts += (int) JobFolder.at(job).shifts().stream()
                     .filter(shift -> !shift.date().isAfter(to))
                     .count();
         }
-        return new Progress(err, shifts, all.clock());
+        return all.progress(shifts);
     }
 
-    private void loads(List<Path> jobs, LocalDate from, LocalDate to, Progress progress) {
+    private void loads(List<Path> jobs, LocalDate from, LocalDate to) {
         print(LoadsCsv.head());
         try (LoadsOf reading = new LoadsOf()) {
             for (Path job : jobs) {
@@ -166,7 +165,7 @@ final class SeasonCommand implements Callable<Integer> {
         }
     }
 
-    private void one(Path folder, LocalDate from, LocalDate to, Set<String> parts, Progress progress) {
+    private void one(Path folder, LocalDate from, LocalDate to, Set<String> parts) {
         boolean page = format.equals("text");
         List<SeasonPart> kept = new ArrayList<>();
         SeasonJob job = Season.read(folder, from, to, shift -> progress.one(), part -> {
@@ -188,7 +187,7 @@ final class SeasonCommand implements Callable<Integer> {
 
     private void print(String page) {
         if (printed == null) {
-            Pages.print(spec, page);
+            progress.aside(() -> Pages.print(spec, page), spec.commandLine().getOut());
         } else {
             printed.print(page);
         }

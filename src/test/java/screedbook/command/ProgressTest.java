@@ -1,10 +1,16 @@
 package screedbook.command;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayOutputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.time.Clock;
 import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** What long work says at a terminal, with a clock that the test moves. */
@@ -44,5 +50,38 @@ class ProgressTest {
         progress.end();
 
         assertThat(out.toString()).isEmpty();
+    }
+
+    /** A terminal that shows both, and a clock that goes on by a second whenever it is looked at. */
+    @Test
+    void theLineOfATerminalIsWipedBeforeAPageAndHasNoSignsInIt() {
+        ByteArrayOutputStream terminal = new ByteArrayOutputStream();
+        Clock clock = new Clock() {
+            @Override
+            public ZoneId getZone() {
+                return ZoneOffset.UTC;
+            }
+
+            @Override
+            public Clock withZone(ZoneId zone) {
+                return this;
+            }
+
+            @Override
+            public Instant instant() {
+                now = now.plusSeconds(1);
+                return now;
+            }
+        };
+
+        for (String[] words :
+                List.of(new String[] {"season", "demo-logs"}, new String[] {"find", "demo-logs", "--truck", "T104"})) {
+            terminal.reset();
+            assertThat(Commands.run(words, terminal, terminal, clock, true)).isZero();
+
+            String seen = terminal.toString(UTF_8);
+            assertThat(seen).contains("\r2 of 7 shifts, 28 %, about ").doesNotContain("<U+000D>");
+            assertThat(seen).as("what stands behind it before it is wiped").doesNotContainPattern("s left *[^ \r]");
+        }
     }
 }
