@@ -37,7 +37,11 @@ class Tty extends UnixTerminal {
         try {
             return new Tty(new FileInputStream(DEVICE), new FileOutputStream(DEVICE));
         } catch (FileNotFoundException none) {
-            throw new IOException("there is no terminal to sit down at: " + none.getMessage(), none);
+            throw new IOException(
+                    "there is no terminal to sit down at: " + none.getMessage()
+                            + "; right would be a terminal, or a screen for a window, and screedbook --help tells the"
+                            + " commands that need neither",
+                    none);
         }
     }
 

@@ -188,7 +188,7 @@ class SittingTest {
                 .start();
         assertThat(process.waitFor()).isNotZero();
         assertThat(Files.readString(answer))
-                .contains("no terminal to sit down at")
+                .contains("no terminal to sit down at", "; right would be a terminal, or a screen for a window")
                 .contains("/dev/tty");
     }
 }
