@@ -8,11 +8,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import screedbook.diary.FileRead;
 import screedbook.diary.JobFolder;
@@ -31,9 +31,12 @@ final class VerifyCommand implements Callable<Integer> {
     static final Map<String, Function<List<RecordPaper>, String>> FORMS = new LinkedHashMap<>();
 
     static {
-        FORMS.put("text", papers -> papers.stream().map(RecordPage::text).collect(Collectors.joining()));
+        FORMS.put("text", RecordPage::text);
         FORMS.put("json", RecordJson::text);
     }
+
+    @ParentCommand
+    private Commands all;
 
     @Spec
     private CommandSpec spec;
@@ -53,8 +56,11 @@ final class VerifyCommand implements Callable<Integer> {
         job.there();
         boolean one = JobWord.isJob(job.folder());
         List<RecordPaper> papers = new ArrayList<>();
-        for (Path each : Jobs.in(job.folder())) {
+        List<Path> jobs = Jobs.in(job.folder());
+        Progress progress = progress(jobs);
+        for (Path each : jobs) {
             RecordPaper paper = paper(each, Verify.of(JobFolder.at(each)));
+            progress.more(shifts(each));
             if (one && paper.files().isEmpty() && paper.sound()) {
                 throw Stopped.disk(each + " holds no record yet");
             }
@@ -64,8 +70,18 @@ final class VerifyCommand implements Callable<Integer> {
             throw Stopped.disk("neither " + job.folder()
                     + " nor a folder in it is the folder of a job: there is no job.json and no diary");
         }
+        progress.end();
         Pages.print(spec, form.apply(papers));
         return papers.stream().allMatch(RecordPaper::sound) ? Exit.FINE : Exit.WRONG;
+    }
+
+    private Progress progress(List<Path> jobs) {
+        return all.progress(jobs.stream().mapToInt(this::shifts).sum());
+    }
+
+    /** Not worth a look at the disk where nobody looks on. */
+    private int shifts(Path folder) {
+        return all.watched() ? JobFolder.at(folder).shifts().size() : 0;
     }
 
     private static RecordPaper paper(Path folder, Verdict verdict) {

@@ -40,8 +40,8 @@ final class ShiftKeys {
 
     /** Why nothing can be written, and what helps where the shift was only opened to be looked at. */
     static Step lookedAt(Model model) {
-        boolean beside = model.screens().stream()
-                .anyMatch(s -> s instanceof Screen.Season || s instanceof Screen.Search);
+        boolean beside =
+                model.screens().stream().anyMatch(s -> s instanceof Screen.Season || s instanceof Screen.Search);
         return Step.of(model.alert(
                 beside
                         ? "opened to look at; Enter in the list of shifts opens it for writing"

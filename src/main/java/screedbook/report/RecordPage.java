@@ -1,5 +1,6 @@
 package screedbook.report;
 
+import java.util.List;
 import screedbook.entry.Damage;
 import screedbook.entry.Shown;
 
@@ -10,6 +11,27 @@ public final class RecordPage {
 
     private RecordPage(RecordPaper paper) {
         this.paper = paper;
+    }
+
+    /** The pages; behind those of many jobs stands which of them are not as they were written. */
+    public static String text(List<RecordPaper> papers) {
+        StringBuilder pages = new StringBuilder();
+        papers.forEach(paper -> pages.append(text(paper)));
+        return papers.size() < 2
+                ? pages.toString()
+                : pages.append(together(papers)).toString();
+    }
+
+    private static String together(List<RecordPaper> papers) {
+        List<RecordPaper> others =
+                papers.stream().filter(paper -> !paper.sound()).toList();
+        StringBuilder said = new StringBuilder();
+        said.append("of ").append(papers.size()).append(" jobs ").append(papers.size() - others.size());
+        said.append(papers.size() - others.size() == 1 ? " is as it was written" : " are as they were written");
+        said.append(others.isEmpty() ? "\n" : ", not so:\n");
+        others.forEach(
+                paper -> said.append("  ").append(Shown.text(paper.folder())).append('\n'));
+        return said.toString();
     }
 
     /** The page; every line ends with a line feed. */

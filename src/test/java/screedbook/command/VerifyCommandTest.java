@@ -61,6 +61,20 @@ class VerifyCommandTest {
     }
 
     @Test
+    void behindManyJobsStandsWhichOfThemAreNotAsTheyWereWritten() throws IOException {
+        archive();
+        assertThat(Said.by("verify", archive).out()).endsWith("of 2 jobs 2 are as they were written\n");
+
+        edit(diary(), "48217", "48271");
+
+        Said said = Said.by("verify", archive);
+        assertThat(said.exit()).isEqualTo(1);
+        assertThat(said.out())
+                .endsWith("of 2 jobs 1 is as it was written, not so:\n  " + archive.resolve("2026/north/bend") + "\n");
+        assertThat(Said.by("verify", archive.resolve("2027/juniper")).out()).doesNotContain(" jobs ");
+    }
+
+    @Test
     void aFolderThatIsALinkIsNotGoneInto() throws IOException {
         archive();
         Files.createSymbolicLink(archive.resolve("2027/round"), archive);
