@@ -307,11 +307,10 @@ class DayPageTest {
             }
             shift.unreadable(name(random));
             DayPaper paper = Sample.paper(shift, Jobs.us());
-            assertThat(DayPage.text(paper).lines()).allMatch(l -> l.codePointCount(0, l.length()) <= 80);
+            String page = DayPage.text(paper);
+            OnPaper.numbered(page, "2026-06-03-day");
+            assertThat(page.replace("\n\f", "\n").codePoints()).allMatch(c -> c == '\n' || !Character.isISOControl(c));
             assertThat(FindingsPage.text(paper).lines()).allMatch(l -> l.codePointCount(0, l.length()) <= 80);
-            assertThat(DayPage.text(paper).replace("\n\f", "\n").codePoints())
-                    .allMatch(c -> c == '\n' || !Character.isISOControl(c));
-            OnPaper.numbered(DayPage.text(paper), "2026-06-03-day");
         }
     }
 
