@@ -213,6 +213,12 @@ public final class Archive {
         for (Path file : new Revisions(job.path()).files()) {
             rows.add(row(file, file.getFileName().toString()));
         }
+        Path plan = job.path().resolve("plan");
+        for (String page : Folder.names(plan)) {
+            if (Files.isRegularFile(plan.resolve(page))) {
+                rows.add(row(plan.resolve(page), "plan/" + page));
+            }
+        }
         Path spec = job.path().resolve("spec");
         for (String sheet : Folder.names(spec)) {
             if (sheet.matches(".+-[0-9a-f]{8}\\.csv")) {

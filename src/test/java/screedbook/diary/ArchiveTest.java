@@ -177,6 +177,23 @@ class ArchiveTest {
         }
     }
 
+    /** What was agreed before paving was also printed; the archivist keeps the paper's text with the rest. */
+    @Test
+    void prePavingSheetsGoAlong() throws IOException {
+        Path job = folder.resolve("bend");
+        KeptShift.job(job);
+        KeptShift.opened(KeptShift.job(job), "2026-06-03-day", "paver").closed();
+        Files.createDirectories(job.resolve("plan"));
+        Files.writeString(job.resolve("plan/2026-06-01.txt"), "agreed");
+
+        Path copy = Archive.copy(JobFolder.at(job), folder.resolve("a"), "", false)
+                .folder();
+
+        assertThat(copy.resolve("plan/2026-06-01.txt")).hasContent("agreed");
+        assertThat(manifest(copy)).extracting(row -> row.get("file")).contains("plan/2026-06-01.txt");
+        assertThat(seen(copy)).isEmpty();
+    }
+
     /** A folder where a page should be: reading it goes wrong when half of the job was copied. */
     @Test
     void aCopyThatComesToNoEndLeavesNothingBehind() throws IOException {
