@@ -132,11 +132,6 @@ record Bound(Amount low, Amount high, boolean sure, String clause, Rounding roun
         return full() + also(own);
     }
 
-    /** With its unit, and beside it in the unit of a job of the other system. */
-    String full(UnitSystem system) {
-        return full(OwnUnits.of(unit(), system));
-    }
-
     /** What would have been inside, and beside it in the unit of what is judged. */
     String inside(Unit own) {
         return inside() + also(own);

@@ -32,10 +32,6 @@ final class Case {
         return job;
     }
 
-    Situation situation() {
-        return situation;
-    }
-
     Bounds bounds(Quantity quantity) {
         return bounds.computeIfAbsent(quantity, q -> Bounds.of(sheet, q, situation));
     }

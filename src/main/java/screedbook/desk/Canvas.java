@@ -147,16 +147,6 @@ public final class Canvas {
             return this;
         }
 
-        /** Lays another drawing on this one with its upper left cell here, its cursor included if it has one. */
-        public Pen lay(int x, int y, Canvas other) {
-            for (int row = 0; row < other.height; row++) {
-                for (int column = 0; column < other.width; column++) {
-                    cell((long) x + column, (long) y + row, other.at(column, row), other.style(column, row));
-                }
-            }
-            return other.cursorX < 0 ? this : cursorAt((long) x + other.cursorX, (long) y + other.cursorY);
-        }
-
         /** Shows the cursor in this cell; outside the sheet no cursor is shown. */
         public Pen cursor(int x, int y) {
             return cursorAt(x, y);

@@ -1,6 +1,5 @@
 package screedbook.desk;
 
-import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -355,10 +354,5 @@ final class Forms {
             form = form.change(each.getKey(), i -> i.typed(each.getValue()));
         }
         return form.at(draft.at());
-    }
-
-    /** Whether a decimal was typed at all; for the echo. */
-    static Optional<BigDecimal> number(Reading reading, String key) {
-        return reading.plain().get(key) instanceof BigDecimal d ? Optional.of(d) : Optional.empty();
     }
 }

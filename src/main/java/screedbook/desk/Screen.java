@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Map;
 import screedbook.check.InShort;
 import screedbook.entry.Crew;
-import screedbook.entry.Kind;
 import screedbook.entry.Ref;
 import screedbook.entry.ShiftId;
 import screedbook.tally.Section;
@@ -176,10 +175,5 @@ public sealed interface Screen {
             return Place.CHANGES;
         }
         return Place.HELP;
-    }
-
-    /** The kind that a form is of, for the help. */
-    static Kind kind(Screen screen) {
-        return screen instanceof Keying keying ? keying.form().kind() : null;
     }
 }

@@ -1,6 +1,5 @@
 package screedbook.diary;
 
-import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.time.DateTimeException;
 import java.time.OffsetDateTime;
@@ -160,14 +159,5 @@ final class LineText {
             }
         }
         return List.copyOf(unknown);
-    }
-
-    /** The number that a line says it has, even where nothing else of it can be read. */
-    static Optional<Integer> number(byte[] line) {
-        try {
-            return Json.line(line).get("n") instanceof BigDecimal n ? Optional.of(n.intValueExact()) : Optional.empty();
-        } catch (Json.NotJson | ArithmeticException e) {
-            return Optional.empty();
-        }
     }
 }

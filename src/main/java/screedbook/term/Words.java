@@ -16,14 +16,10 @@ import screedbook.diary.Preferences;
  * @param who initials of the writer; empty when they are to be chosen at the desk
  */
 record Words(Path folder, String book, String who, Look look, boolean demo, boolean window) {
-    /** @throws IllegalArgumentException with a sentence when a word is wrong */
-    static Words read(List<String> words) {
-        return read(words, Preferences.NONE);
-    }
-
     /**
-     * The same where somebody has preferences: they stand where nothing is typed. A preferred job is opened only where
-     * this folder holds none.
+     * Preferences stand where nothing is typed. A preferred job is opened only where this folder holds none.
+     *
+     * @throws IllegalArgumentException with a sentence when a word is wrong
      */
     static Words read(List<String> words, Preferences preferences) {
         Path here = Path.of(".");
