@@ -271,7 +271,17 @@ final class FormView {
         String shown = input.field().help();
         String guided = input.due() ? "" : guided(model, form, input);
         boolean marked = guided.startsWith(Verdict.OUTSIDE.text()) || guided.startsWith(Verdict.LOOK_AGAIN.text());
-        return shown.isEmpty() || marked ? guided : shown;
+        String said = shown.isEmpty() || marked ? guided : shown;
+        return input.due() ? said : (unit(model, input) + said).strip();
+    }
+
+    /** A blank that is due has its unit beside it; any other says it while it holds the cursor. */
+    private static String unit(Model model, Input input) {
+        return input.field()
+                .measure()
+                .filter(m -> m != Measure.TIMES)
+                .map(m -> "in " + m.unit(model.shift().job().system()).symbol() + "  ")
+                .orElse("");
     }
 
     /** A word of a fixed list as people write it; it is taken either way. */

@@ -89,7 +89,7 @@ final class StartView {
             Msg.Row row = model.shifts().get(i);
             boolean on = i == start.walk().at();
             String text = (on ? "> " : "  ") + pad(Frame.named(row.shift()), 22) + pad(row.state(), 20) + row.lines()
-                    + " lines  " + row.who();
+                    + (row.lines() == 1 ? " line  " : " lines  ") + row.who();
             frame.pen().put(1, y++, Frame.cut(Shown.text(text), frame.width() - 2), on ? Style.CHOSEN : Style.PLAIN);
         }
     }

@@ -88,6 +88,15 @@ class SiteKeysTest {
     }
 
     @Test
+    void aBlankThatIsNotDueSaysItsUnitWhileItHoldsTheCursor() {
+        DeskRig rig = Scenes.night().keys("mo");
+        assertThat(rig.screen()).doesNotContain("in ft");
+
+        assertThat(Scenes.goTo(rig, "drum_width_ft").screen()).contains("in ft");
+        assertThat(Scenes.goTo(rig, "speed_mph").screen()).contains("in mph");
+    }
+
+    @Test
     void aStopInWhichNobodyTypedLeavesNothingBehindWithEsc() {
         DeskRig rig = Scenes.night().keys("b<esc>");
 
