@@ -3,6 +3,7 @@ package screedbook.desk;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import screedbook.check.Cautions;
 import screedbook.check.Finding;
 import screedbook.check.Sort;
@@ -13,6 +14,9 @@ import screedbook.tally.Section;
 
 /** Lists and texts: kinds, findings, totals, workings, what is missing before the close, search, folder, help. */
 final class ListView {
+    /** The name of a line of a working, as wide as those of a finding. */
+    private static final Pattern NAME = Pattern.compile("[a-z]+( [a-z]+)? +(?<=^.{10})(?=\\S)");
+
     private ListView() {}
 
     /** One row of a list; only rows with an index can be walked to. */
@@ -136,9 +140,7 @@ final class ListView {
         List<Row> rows = new ArrayList<>();
         rows.add(Row.head(worked.title()));
         rows.add(Row.text(""));
-        for (String line : worked.lines()) {
-            Frame.wrapped(Shown.text(line), frame.width() - 3).forEach(l -> rows.add(Row.text(l)));
-        }
+        worked.lines().forEach(line -> rows.addAll(hanging(Shown.text(line), frame.width() - 3)));
         if (worked.entries().isEmpty()) {
             scrolled(frame, rows, worked.top());
             return;
@@ -155,13 +157,27 @@ final class ListView {
         walked(frame, rows, worked.walk());
     }
 
+    /** A line that begins with its name goes on under what it says, not under the name. */
+    private static List<Row> hanging(String line, int width) {
+        int name = NAME.matcher(line).lookingAt() ? ListKeys.NAMED : 0;
+        List<Row> rows = new ArrayList<>();
+        for (String each : Frame.wrapped(line.substring(name), width - name)) {
+            rows.add(Row.text((rows.isEmpty() ? line.substring(0, name) : " ".repeat(name)) + each));
+        }
+        return rows;
+    }
+
     private static List<Row> beforeClosing(Model model, Frame frame) {
         List<Row> rows = new ArrayList<>();
         rows.add(Row.head("Before the last line of this book is written. Nothing here stops you."));
         rows.add(Row.text(""));
+        if (!model.halfTyped().isEmpty()) {
+            rows.add(new Row("half typed, not written: " + Update.names(model.halfTyped()), Style.DUE, -1));
+            rows.add(Row.text(""));
+        }
         List<Finding> open = model.shift().open();
-        rows.add(
-                Row.head(open.isEmpty() ? "every finding has an answer" : open.size() + " findings without an answer"));
+        String findings = open.size() == 1 ? "1 finding" : open.size() + " findings";
+        rows.add(Row.head(open.isEmpty() ? "every finding has an answer" : findings + " without an answer"));
         for (Finding f : open) {
             rows.add(Row.text(
                     "  " + pad(f.sort().mark(), 11) + f.seen() + (f.limit().isEmpty() ? "" : ", " + f.limit())));
@@ -172,10 +188,6 @@ final class ListView {
                 .totals()
                 .dues()
                 .forEach(d -> rows.add(Row.text("  " + pad(d.what(), 24) + d.done() + " of " + d.asked())));
-        if (!model.halfTyped().isEmpty()) {
-            rows.add(Row.text(""));
-            rows.add(new Row("half typed, not written: " + Update.names(model.halfTyped()), Style.DUE, -1));
-        }
         rows.add(Row.text(""));
         rows.add(Row.text("Enter goes on to the closing entry: representative, agreed or not, day charged."));
         return rows;

@@ -263,7 +263,9 @@ final class BookHands {
         }
         try {
             Path file = SavedPages.soFar(shelf, shift.id(), now(shift.job()));
-            return new Msg.Said("page saved as " + Shown.text(file.toString()));
+            Path in = shelf.folder().path();
+            Path named = file.startsWith(in) ? in.relativize(file) : file;
+            return new Msg.Said("page saved as " + Shown.text(named.toString()) + ", figures beside it as csv");
         } catch (IOException e) {
             return new Msg.Refused("the page could not be saved: " + e.getMessage());
         }

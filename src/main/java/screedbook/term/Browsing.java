@@ -43,6 +43,9 @@ final class Browsing {
 
         void answer(Consumer<Msg> post, Consumer<BooleanSupplier> work) {
             int mine = newest.incrementAndGet();
+            if (thread.isShutdown()) {
+                return;
+            }
             thread.execute(() -> {
                 try {
                     work.accept(() -> newest.get() == mine);

@@ -78,8 +78,10 @@ final class Hands {
 
     /** Waits until everything that was handed over is on the disk, then lets the files go. */
     void goodbye() {
-        browsing.stop();
-        thread.execute(() -> book.letGo());
+        thread.execute(() -> {
+            browsing.stop();
+            book.letGo();
+        });
         thread.shutdown();
         try {
             thread.awaitTermination(1, TimeUnit.MINUTES);
