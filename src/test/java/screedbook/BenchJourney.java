@@ -24,6 +24,7 @@ import screedbook.season.Query;
 class BenchJourney {
     private static final Path TARGET = Path.of("target", "bench").toAbsolutePath();
     private static final int ROUNDS = Integer.getInteger("bench.rounds", 5);
+    private static final boolean SLOW = !System.getProperty("bench.slow", "yes").equals("no");
     private static final Path LAUNCHER = Path.of("target", "screedbook").toAbsolutePath();
     private static final String JAVA =
             Path.of(System.getProperty("java.home"), "bin", "java").toString();
@@ -74,19 +75,26 @@ class BenchJourney {
         tools.put("verify", program("verify", jobs.toString()));
         tools.put("DuckDB, plain", duckDb(plain));
         tools.put("DuckDB, corrected", duckDb(whole));
-        tools.put("sha256sum", List.of("sh", "-c", "cat " + files + " | sha256sum"));
-        tools.put("jq and awk, plain", List.of("sh", script.toString(), files));
-        tools.put("Python, plain", List.of("python3", python.toString(), files));
+        tools.put(
+                "sha256sum",
+                List.of("sh", "-c", "find " + jobs + " -name '*.jsonl' -print0 | xargs -0 cat | sha256sum"));
+        if (SLOW) {
+            tools.put("jq and awk, plain", List.of("sh", script.toString(), files));
+            tools.put("Python, plain", List.of("python3", python.toString(), files));
+        }
         return tools;
     }
 
-    /** The launcher as anybody starts it, with the heap that all are given, and a cache in which nothing lies. */
+    /**
+     * The launcher as anybody starts it, with the heap that all are given; the round that does not count leaves the
+     * archives of classes. Nothing of any archive's figures is kept anywhere.
+     */
     private static List<String> program(String... words) {
         List<String> command = new ArrayList<>(List.of(
                 "env",
                 "JDK_JAVA_OPTIONS=-Xmx64m",
                 "JAVA_HOME=" + System.getProperty("java.home"),
-                "XDG_CACHE_HOME=" + TARGET.resolve("no-cache"),
+                "XDG_CACHE_HOME=" + TARGET.resolve("classes"),
                 LAUNCHER.toString()));
         command.addAll(List.of(words));
         return command;
@@ -161,8 +169,10 @@ class BenchJourney {
     private static void same(int lines) throws IOException {
         String plain = Files.readString(out("DuckDB, plain", lines));
         assertThat(plain).isNotBlank();
-        assertThat(Files.readString(out("jq and awk, plain", lines))).isEqualTo(plain);
-        assertThat(Files.readString(out("Python, plain", lines))).isEqualTo(plain);
+        if (SLOW) {
+            assertThat(Files.readString(out("jq and awk, plain", lines))).isEqualTo(plain);
+            assertThat(Files.readString(out("Python, plain", lines))).isEqualTo(plain);
+        }
         assertThat(Files.readAllLines(out("DuckDB, corrected", lines)))
                 .isEqualTo(DuckDb.plain(Files.readString(out("season --loads", lines))));
         assertThat(Files.readString(out("verify", lines))).contains("as it was written: ");

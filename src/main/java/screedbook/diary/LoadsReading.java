@@ -18,7 +18,6 @@ import screedbook.entry.Strike;
 import screedbook.entry.Ticket;
 import screedbook.entry.WholeLoads;
 import screedbook.entry.Written;
-import screedbook.unit.UnitSystem;
 
 /**
  * The tickets of a shift's proved books being sorted: those that need no second look are taken together, all others read
@@ -32,7 +31,6 @@ final class LoadsReading {
     private final Map<String, BitSet> corrected = new LinkedHashMap<>();
     private final Set<Long> named = new HashSet<>();
     private final List<LoadsSum> sums = new ArrayList<>();
-    private final Texts texts = new Texts();
     private boolean renumbered;
 
     LoadsReading(List<ProvedBook> books) {
@@ -109,7 +107,7 @@ final class LoadsReading {
                     && !marked.get(ticket.n())
                     && (named.isEmpty() || !named.contains(ticket.numberHash()));
             if (alone) {
-                sum(ticket.mix(texts), ticket.system()).add(ticket);
+                sum(ticket).add(ticket);
             } else {
                 lines.add(book.line(ticket));
             }
@@ -118,13 +116,13 @@ final class LoadsReading {
         return book.read(lines);
     }
 
-    private LoadsSum sum(String mix, UnitSystem system) {
+    private LoadsSum sum(TicketRow ticket) {
         for (LoadsSum each : sums) {
-            if (each.takes(mix, system)) {
+            if (each.takes(ticket)) {
                 return each;
             }
         }
-        sums.add(new LoadsSum(mix, system));
+        sums.add(new LoadsSum(ticket));
         return sums.get(sums.size() - 1);
     }
 }

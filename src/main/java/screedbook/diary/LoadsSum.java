@@ -1,5 +1,7 @@
 package screedbook.diary;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import screedbook.diary.TicketRow.Place;
 import screedbook.entry.Readings;
 import screedbook.entry.WholeLoads;
@@ -7,19 +9,19 @@ import screedbook.unit.UnitSystem;
 
 /** Tickets of one mix and one system of units being added up; as exact as decimals, with fewer of them. */
 final class LoadsSum {
-    private final String mix;
+    private final byte[] mix;
     private final UnitSystem system;
     private final Decimals net = new Decimals();
     private final Decimals paver = new Decimals();
     private final Decimals plant = new Decimals();
 
-    LoadsSum(String mix, UnitSystem system) {
-        this.mix = mix;
-        this.system = system;
+    LoadsSum(TicketRow first) {
+        this.mix = first.mix();
+        this.system = first.system();
     }
 
-    boolean takes(String its, UnitSystem in) {
-        return in == system && its.equals(mix);
+    boolean takes(TicketRow ticket) {
+        return ticket.system() == system && ticket.isOfMix(mix);
     }
 
     void add(TicketRow ticket) {
@@ -30,6 +32,7 @@ final class LoadsSum {
 
     WholeLoads whole() {
         Readings weights = net.readings();
-        return new WholeLoads(mix, system, weights.count(), weights.sum(), paver.readings(), plant.readings());
+        return new WholeLoads(
+                new String(mix, UTF_8), system, weights.count(), weights.sum(), paver.readings(), plant.readings());
     }
 }

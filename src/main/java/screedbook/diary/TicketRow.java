@@ -18,15 +18,17 @@ import screedbook.unit.UnitSystem;
 
 /** A ticket's line in its file, with the places of what bears on loads. */
 final class TicketRow {
+    private static final int PLACES = Place.values().length;
     private static final List<String> SOURCES = words(Source.values());
     private static final List<String> FATES = words(Ticket.End.values());
 
     private final byte[] file;
     private final int row;
     private final int n;
-    private final int[] from = new int[Place.values().length];
-    private final int[] to = new int[Place.values().length];
+    private final int[] from = new int[PLACES];
+    private final int[] to = new int[PLACES];
     private UnitSystem system;
+    private long numberHash;
 
     /** What a value says. */
     enum Place {
@@ -111,13 +113,21 @@ final class TicketRow {
                 && (!has(Place.FATE) || fate() == Ticket.End.PLACED);
     }
 
-    String mix(Texts texts) {
-        return texts.of(file, from[Place.MIX.ordinal()], to[Place.MIX.ordinal()]);
+    /** Whether its mix is written with these bytes. */
+    boolean isOfMix(byte[] mix) {
+        return Arrays.equals(file, from[Place.MIX.ordinal()], to[Place.MIX.ordinal()], mix, 0, mix.length);
+    }
+
+    byte[] mix() {
+        return Arrays.copyOfRange(file, from[Place.MIX.ordinal()], to[Place.MIX.ordinal()]);
     }
 
     /** A hash of the ticket's number; two of one number have the same. */
     long numberHash() {
-        return has(Place.NUMBER) ? hash(file, from[Place.NUMBER.ordinal()], to[Place.NUMBER.ordinal()]) : 0;
+        if (numberHash == 0) {
+            numberHash = hash(file, from[Place.NUMBER.ordinal()], to[Place.NUMBER.ordinal()]);
+        }
+        return numberHash;
     }
 
     static long hash(byte[] bytes, int from, int to) {
