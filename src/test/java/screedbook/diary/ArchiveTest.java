@@ -186,8 +186,8 @@ class ArchiveTest {
         Files.createDirectories(job.resolve("plan"));
         Files.writeString(job.resolve("plan/2026-06-01.txt"), "agreed");
 
-        Path copy = Archive.copy(JobFolder.at(job), folder.resolve("a"), "", false)
-                .folder();
+        Path copy =
+                Archive.copy(JobFolder.at(job), folder.resolve("a"), "", false).folder();
 
         assertThat(copy.resolve("plan/2026-06-01.txt")).hasContent("agreed");
         assertThat(manifest(copy)).extracting(row -> row.get("file")).contains("plan/2026-06-01.txt");
