@@ -24,6 +24,7 @@ final class Sum {
     private BigDecimal timed = BigDecimal.ZERO;
     private BigDecimal lastTimed = BigDecimal.ZERO;
     private int loads;
+    private boolean parts;
     private OffsetDateTime first;
     private OffsetDateTime last;
     private final List<Ref> entries = new ArrayList<>();
@@ -74,6 +75,7 @@ final class Sum {
     void add(Load load, Share share) {
         pay = pay.add(share.weight().value());
         loads++;
+        parts |= !share.of().equals(load.ticket().ref());
         entries.add(share.of());
         put.add(new Step(load, share, null, null));
         time(load, share.weight().value());
@@ -101,6 +103,7 @@ final class Sum {
                 by,
                 of,
                 loads,
+                parts,
                 amount(received),
                 amount(placed),
                 amount(pay),

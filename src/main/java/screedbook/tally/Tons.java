@@ -13,7 +13,8 @@ import screedbook.unit.Amount;
  *
  * @param by what they have in common
  * @param of its name: {@code 12.5-70A}
- * @param loads that came; of a pull or lift, loads that left mix there
+ * @param loads that came; of a pull or lift, loads that left mix there, a part of a load counted by itself
+ * @param parts whether a part of a load is among them
  * @param received zero for a pull or a lift
  * @param placed zero for a pull or a lift
  * @param pay tons for pay as kept here; of a pull or a lift, tons laid there
@@ -25,6 +26,7 @@ public record Tons(
         By by,
         String of,
         int loads,
+        boolean parts,
         Amount received,
         Amount placed,
         Amount pay,

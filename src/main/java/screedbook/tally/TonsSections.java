@@ -51,7 +51,8 @@ final class TonsSections {
     private void add(Figures figures, Tons tons) {
         String tail = tons.by() == Tons.By.SHIFT ? "" : "." + WORDS.get(tons.by()) + "." + tons.of();
         String of = tons.of().isEmpty() ? "" : tons.of() + " ";
-        figures.count("loads" + tail, of + "loads", tons.loads(), working(tons, "loads counted one by one"));
+        String counted = tons.parts() ? "loads and parts" : "loads";
+        figures.count("loads" + tail, of + counted, tons.loads(), working(tons, counted + " counted one by one"));
         switch (tons.by()) {
             case SHIFT, MIX -> whole(figures, tons, tail, of);
             case FATE -> weight(figures, "received-tons" + tail, of + "received", tons.received(), tons, "sum of net");

@@ -146,6 +146,19 @@ class TotalsTest {
         assertThat(text("spread-rate.B lift 2")).isEqualTo("150.0 lb/yd²");
     }
 
+    /** In one lift a load and its part in another pull are two: the words say so, and the shift's loads stay whole. */
+    @Test
+    void wherePartsAreCountedWithLoadsTheLabelSaysSo() {
+        assertThat(label("loads")).isEqualTo("loads");
+        assertThat(label("loads.pull.A lift 2")).isEqualTo("A lift 2 loads");
+        assertThat(label("loads.pull.B lift 2")).isEqualTo("B lift 2 loads and parts");
+        assertThat(label("loads.lift.lift 2")).isEqualTo("lift 2 loads and parts");
+    }
+
+    private String label(String id) {
+        return totals.figure(id).map(Figure::label).orElse("none");
+    }
+
     @Test
     void temperaturesOfLoadsNotPlacedStandApart() {
         assertThat(text("paver-temperature-least.12.5-70A")).isEqualTo("281 °F");
