@@ -48,16 +48,17 @@ public final class DayPage {
         sheets.add(this::heading);
         sheets.add(this::damages).or(Turn.DAMAGES, this::damaged);
         decide();
-        sheets.add(sums(Sums::reconciliation)).or(Turn.RECONCILIATION, briefly(Shortly::reconciliation));
+        sheets.add(leaf -> new Theirs(paper, leaf).reconciliation())
+                .or(Turn.RECONCILIATION, briefly(Shortly::reconciliation));
         sheets.add(sums(Sums::tons)).or(Turn.TONS, briefly(Shortly::tons));
         if (!paper.day().closed()) {
             sheets.add(leaf -> new InBrief(paper, leaf).section("pace"));
             sheets.add(leaf -> new InBrief(paper, leaf).section("nearing"));
         }
-        sheets.add(sums(Sums::spread)).or(Turn.SPREAD, briefly(Shortly::spread));
+        sheets.add(leaf -> new SpreadAndTack(paper, leaf).spread()).or(Turn.SPREAD, briefly(Shortly::spread));
         sheets.add(leaf -> new InBrief(paper, leaf).yield()).or(Turn.YIELD, briefly(Shortly::yield));
         sheets.add(leaf -> new InBrief(paper, leaf).depth()).or(Turn.DEPTH, briefly(Shortly::depth));
-        sheets.add(sums(Sums::tack)).or(Turn.TACK, briefly(Shortly::tack));
+        sheets.add(leaf -> new SpreadAndTack(paper, leaf).tack()).or(Turn.TACK, briefly(Shortly::tack));
         sheets.add(leaf -> new Temperatures(paper, leaf).write()).or(Turn.TEMPERATURES, briefly(Shortly::temperatures));
         sheets.picture(leaf -> new Temperatures(paper, leaf).strip());
         sheets.picture(leaf -> new TonsByTheClock(paper, leaf).write());
