@@ -20,7 +20,10 @@ import screedbook.entry.ShiftId;
  * tell that a line in the middle was changed since.
  */
 public final class Basis {
-    /** Helpers of a shift that is being kept; they are no part of what is read. */
+    /**
+     * Helpers of a shift that is being kept; they are no part of what is read. A lock is not even opened: closing it would
+     * take the lock from the book that holds it in this very program (fcntl(2), POSIX.1).
+     */
     private static final Set<String> HELPERS = Set.of("lock", "held", "draft", "new");
 
     private static final int BLOCK = 64 * 1024;

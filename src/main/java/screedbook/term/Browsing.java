@@ -49,7 +49,7 @@ final class Browsing {
             thread.execute(() -> {
                 try {
                     work.accept(() -> newest.get() == mine);
-                } catch (RuntimeException | LinkageError trouble) {
+                } catch (RuntimeException | LinkageError | OutOfMemoryError trouble) {
                     post.accept(new Msg.Said("the program met " + trouble + " while it read"));
                 }
             });
