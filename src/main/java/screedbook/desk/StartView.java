@@ -88,8 +88,12 @@ final class StartView {
         for (int i = top; i < model.shifts().size() && i < top + rows; i++) {
             Msg.Row row = model.shifts().get(i);
             boolean on = i == start.walk().at();
-            String text = (on ? "> " : "  ") + pad(Frame.named(row.shift()), 22) + pad(row.state(), 20) + row.lines()
-                    + (row.lines() == 1 ? " line  " : " lines  ") + row.who();
+            String text = (on ? "> " : "  ")
+                    + pad(Frame.named(row.shift()), 22)
+                    + pad(row.state(), 20)
+                    + row.lines()
+                    + (row.lines() == 1 ? " line  " : " lines  ")
+                    + row.who();
             frame.pen().put(1, y++, Frame.cut(Shown.text(text), frame.width() - 2), on ? Style.CHOSEN : Style.PLAIN);
         }
     }
