@@ -14,6 +14,7 @@ import screedbook.desk.Msg;
 import screedbook.diary.JobFolder;
 import screedbook.diary.Recall;
 import screedbook.entry.ShiftId;
+import screedbook.season.Hit;
 import screedbook.season.Search;
 import screedbook.season.SeasonLines;
 import screedbook.season.Sought;
@@ -92,7 +93,7 @@ final class Browsing {
                 if (!on.getAsBoolean()) {
                     return;
                 }
-                Search.shift(listed, id, sought).forEach(hit -> matches.add(new Msg.Match(id, hit.ref(), hit.told())));
+                Search.shift(listed, id, sought).forEach(hit -> matches.add(new Msg.Match(id, hit.ref(), told(hit))));
                 left--;
                 boolean over = matches.size() >= Msg.Found.MOST;
                 List<Msg.Match> shown = List.copyOf(over ? matches.subList(0, Msg.Found.MOST) : matches);
@@ -102,6 +103,10 @@ final class Browsing {
                 }
             }
         });
+    }
+
+    private static String told(Hit hit) {
+        return (hit.struck() ? "struck  " : "") + hit.told();
     }
 
     void stop() {

@@ -37,9 +37,11 @@ import screedbook.entry.ListColumns;
 import screedbook.entry.Note;
 import screedbook.entry.PlantList;
 import screedbook.entry.PlantRows;
+import screedbook.entry.Ref;
 import screedbook.entry.ShiftId;
 import screedbook.entry.Source;
 import screedbook.entry.Standing;
+import screedbook.entry.Strike;
 import screedbook.entry.Ticket;
 import screedbook.entry.Unwritten;
 import screedbook.entry.YesNo;
@@ -346,6 +348,16 @@ class HandsTest {
                 .singleElement()
                 .satisfies(match -> assertThat(match.text()).contains("sun"));
         assertThat(found("truck T104")).isEmpty();
+    }
+
+    @Test
+    void whatIsFoundAndWasTakenBackSaysSo() throws InterruptedException {
+        Strike strike = new Strike(new Ref("paver", 2), "keyed twice");
+        told("2026-06-03T07:00:00-06:00", new Effect.Open(SHIFT, "AB", true), write(note("rain")), write(strike));
+
+        assertThat(found("rain"))
+                .singleElement()
+                .satisfies(match -> assertThat(match.text()).startsWith("struck  note"));
     }
 
     /** All that a search finds; it is told bit by bit. */
