@@ -26,44 +26,46 @@ final class SpreadAndTack {
             return;
         }
         leaf.heading("SPREAD RATE, averages over each pull; the thickness is worked out from them");
-        Run any = totals.runs().get(0);
-        Unit heavy = any.laid().unit();
-        boolean metric = heavy == Unit.TONNE;
-        List<List<String>> rows = totals.runs().stream()
-                .map(r -> List.of(
-                        r.pieces().size() == 1
-                                ? r.name() + " " + r.pieces().get(0).text()
-                                : r.name(),
-                        Rounded.two(r.laid()),
-                        Rounded.shown(r.length(), metric ? 1 : 0),
-                        Rounded.shown(r.area(), 0),
-                        Rounded.shown(r.rate(), 1),
-                        Rounded.shown(r.target(), 1),
-                        Rounded.shown(r.percent(), 1),
-                        Rounded.shown(r.thickness(), metric ? 0 : 2)))
-                .toList();
+        boolean metric = totals.runs().get(0).laid().unit() == Unit.TONNE;
         leaf.table(
                 metric
                         ? List.of("pull", "laid t", "m", "m²", "kg/m²", "of", "%", "mm")
                         : List.of("pull", "laid T", "ft", "yd²", "lb/yd²", "of", "%", "in"),
-                rows);
-        for (Run run : totals.runs()) {
-            String where = run.pieces().stream().map(Run.Piece::text).collect(Collectors.joining(", "));
-            String rest = run.elsewhere().value().signum() == 0
-                    ? ""
-                    : "; " + run.elsewhere().shown(2).text() + " at no known place, not in the rate";
-            if (run.pieces().size() != 1 || !rest.isEmpty()) {
-                leaf.say(1, run.name() + ": " + (where.isEmpty() ? "stations not known" : where) + rest);
-            }
-            if (!run.parts().isEmpty()) {
-                leaf.say(
-                        1,
-                        run.name() + ": the area has " + Leaf.many(run.parts().size(), "part")
-                                + " of its own; average width "
-                                + totals.figure("average-width." + run.name())
-                                        .map(Figure::text)
-                                        .orElse("-"));
-            }
+                totals.runs().stream().map(run -> row(run, metric)).toList());
+        totals.runs().forEach(this::beside);
+    }
+
+    private static List<String> row(Run run, boolean metric) {
+        return List.of(
+                run.pieces().size() == 1
+                        ? run.name() + " " + run.pieces().get(0).text()
+                        : run.name(),
+                Rounded.two(run.laid()),
+                Rounded.shown(run.length(), metric ? 1 : 0),
+                Rounded.shown(run.area(), 0),
+                Rounded.shown(run.rate(), 1),
+                Rounded.shown(run.target(), 1),
+                Rounded.shown(run.percent(), 1),
+                Rounded.shown(run.thickness(), metric ? 0 : 2));
+    }
+
+    /** What the row of a pull has no room for: several pieces, tons at no known place, parts of another width. */
+    private void beside(Run run) {
+        String where = run.pieces().stream().map(Run.Piece::text).collect(Collectors.joining(", "));
+        String rest = run.elsewhere().value().signum() == 0
+                ? ""
+                : "; " + run.elsewhere().shown(2).text() + " at no known place, not in the rate";
+        if (run.pieces().size() != 1 || !rest.isEmpty()) {
+            leaf.say(1, run.name() + ": " + (where.isEmpty() ? "stations not known" : where) + rest);
+        }
+        if (!run.parts().isEmpty()) {
+            leaf.say(
+                    1,
+                    run.name() + ": the area has " + Leaf.many(run.parts().size(), "part")
+                            + " of its own; average width "
+                            + totals.figure("average-width." + run.name())
+                                    .map(Figure::text)
+                                    .orElse("-"));
         }
     }
 

@@ -212,57 +212,53 @@ final class TackPlan {
     }
 
     private void total(Job.Product product, Amount sum, List<String> put) {
-        String tail = "." + product.name();
         figures.amount(
-                "plan-tack-total" + tail,
+                "plan-tack-total." + product.name(),
                 product.name() + ", all surfaces " + base() + ", to order",
                 TackRate.toOrder(sum),
                 0,
                 working("sum of the surfaces; " + ORDER, put, "NAVEDTRA 14081"));
         Optional<Spray> spray = sprays.apply(product);
-        Optional<CorrectionTable> table =
-                Optional.ofNullable(product.correction()).flatMap(CorrectionTable::ofKey);
-        if (spray.isEmpty()) {
-            figures.text(
-                    "plan-tack-spray" + tail,
-                    product.name() + ", sprayed at",
-                    "no range is set",
-                    working("the limit sheet's range for the grade", List.of(), "the limit sheet sets none"));
-            tanks(product, sum, base());
-            return;
-        }
         figures.text(
-                "plan-tack-spray" + tail,
+                "plan-tack-spray." + product.name(),
                 product.name() + ", sprayed at",
-                range(spray.get()),
+                spray.map(TackPlan::range).orElse("no range is set"),
                 working(
                         "the limit sheet's range for the grade",
                         List.of(),
-                        spray.get().source()));
-        Amount warm = sum;
+                        spray.map(Spray::source).orElse("the limit sheet sets none")));
+        sprayed(
+                product,
+                sum,
+                spray.stream()
+                        .flatMap(s -> Stream.of(s.low(), s.high()))
+                        .filter(Objects::nonNull)
+                        .toList());
+    }
+
+    /** The volume as it is at the ends of the range, and what that makes of full tanks. */
+    private void sprayed(Job.Product product, Amount sum, List<Amount> heats) {
+        Optional<CorrectionTable> table =
+                Optional.ofNullable(product.correction()).flatMap(CorrectionTable::ofKey);
+        Amount most = sum;
         String at = base();
-        for (Amount heat : Stream.of(spray.get().low(), spray.get().high())
-                .filter(Objects::nonNull)
-                .toList()) {
-            if (table.isPresent()) {
-                Amount volume = warm(table.get(), sum, heat);
-                warm = volume.compareTo(warm) > 0 ? volume : warm;
-                at = "at " + heat.text();
-                figures.amount(
-                        "plan-tack-warm" + tail + "." + heat.value().toPlainString(),
-                        product.name() + ", all surfaces at " + heat.text(),
-                        TackRate.toOrder(volume),
-                        0,
-                        working(
-                                "volume as measured = volume " + base() + " / factor; " + ORDER,
-                                List.of(sum.shown(1).text() + " / "
-                                        + VolumeCorrection.factor(table.get(), heat)
-                                                .toPlainString() + " = "
-                                        + volume.shown(1).text()),
-                                table.get().source()));
-            }
+        for (Amount heat : table.isPresent() ? heats : List.<Amount>of()) {
+            Amount volume = warm(table.get(), sum, heat);
+            most = volume.compareTo(most) > 0 ? volume : most;
+            at = "at " + heat.text();
+            figures.amount(
+                    "plan-tack-warm." + product.name() + "." + heat.value().toPlainString(),
+                    product.name() + ", all surfaces at " + heat.text(),
+                    TackRate.toOrder(volume),
+                    0,
+                    working(
+                            "volume as measured = volume " + base() + " / factor; " + ORDER,
+                            List.of(sum.shown(1).text() + " / "
+                                    + VolumeCorrection.factor(table.get(), heat).toPlainString() + " = "
+                                    + volume.shown(1).text()),
+                            table.get().source()));
         }
-        tanks(product, warm, at);
+        tanks(product, most, at);
     }
 
     private static Amount warm(CorrectionTable table, Amount atBase, Amount heat) {

@@ -70,9 +70,18 @@ final class BookHands {
     }
 
     Msg lookAt(ShiftId id) {
+        return lookAt(id, "");
+    }
+
+    private Msg lookAt(ShiftId id, String said) {
         letGo();
         take(id);
-        return new Msg.Opened(shift.page(), List.of(), false, "");
+        return onlySeen(said);
+    }
+
+    /** The shift that was taken, for reading alone. */
+    private Msg onlySeen(String said) {
+        return new Msg.Opened(shift.page(), List.of(), false, said);
     }
 
     Msg open(Effect.Open open) {
@@ -81,47 +90,36 @@ final class BookHands {
         take(open.shift());
         Optional<Integer> newer = shift.newerThan(FirstLines.FORMAT);
         if (newer.isPresent()) {
-            return new Msg.Opened(
-                    shift.page(),
-                    List.of(),
-                    false,
-                    "written by a newer program (format " + newer.get() + "); it can be looked at here");
+            return onlySeen("written by a newer program (format " + newer.get() + "); it can be looked at here");
         }
         if (shift.closed() || shift.own().isEmpty() && shift.day().closed()) {
             behindTheClose = true;
             return opened(List.of());
         }
-        JobFolder at = shelf.folder();
-        Optional<Job> job = at.job().job();
+        Optional<Job> job = shelf.folder().job().job();
         OffsetDateTime now = now(job);
-        Opened opened = at.open(
-                open.shift(),
-                bookName,
-                job.map(Job::id).orElse(folder.getFileName().toString()),
-                who,
-                now);
+        Opened opened = shelf.folder().open(open.shift(), bookName, jobId(job), who, now);
         if (opened instanceof Opened.Held held) {
-            Msg.Opened seen = (Msg.Opened) lookAt(open.shift());
-            return new Msg.Opened(
-                    seen.page(),
-                    List.of(),
-                    false,
-                    "to look at only: " + held.by().text());
+            return lookAt(open.shift(), "to look at only: " + held.by().text());
         }
         if (opened instanceof Opened.No no) {
-            Msg.Opened seen = (Msg.Opened) lookAt(open.shift());
-            return new Msg.Opened(seen.page(), List.of(), false, no.refused().said() + "; it can be looked at only");
+            return lookAt(open.shift(), no.refused().said() + "; it can be looked at only");
         }
-        Opened.Ready ready = (Opened.Ready) opened;
+        return begun((Opened.Ready) opened, open.shift(), job, now);
+    }
+
+    /** The book is open for writing; where not even its first line could be written the shift can only be looked at. */
+    private Msg begun(Opened.Ready ready, ShiftId id, Optional<Job> job, OffsetDateTime now) {
         book = ready.book();
-        take(open.shift());
+        take(id);
         List<String> said = new ArrayList<>(ready.said());
         begin(job, now, said);
-        if (shift.own().isEmpty()) {
-            Msg.Opened seen = (Msg.Opened) lookAt(open.shift());
-            return new Msg.Opened(seen.page(), List.of(), false, Shown.text(String.join("; ", said)));
-        }
-        return opened(said);
+        return shift.own().isEmpty() ? lookAt(id, Shown.text(String.join("; ", said))) : opened(said);
+    }
+
+    /** What a book's lines name as their job; the folder's name where the job cannot be read. */
+    private String jobId(Optional<Job> job) {
+        return job.map(Job::id).orElse(folder.getFileName().toString());
     }
 
     /**
@@ -241,8 +239,7 @@ final class BookHands {
 
     /** Behind a close a book is opened with the first line that is written: whoever only looks leaves nothing. */
     private void openAgain() {
-        String job = shift.job().map(Job::id).orElse(folder.getFileName().toString());
-        Opened again = shelf.folder().open(shift.id(), bookName, job, who, now(shift.job()));
+        Opened again = shelf.folder().open(shift.id(), bookName, jobId(shift.job()), who, now(shift.job()));
         book = again instanceof Opened.Ready ready ? ready.book() : null;
         if (book != null && shift.own().isEmpty()) {
             begin(shelf.folder().job().job(), now(shift.job()), new ArrayList<>());
