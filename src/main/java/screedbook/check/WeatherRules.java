@@ -10,6 +10,7 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import screedbook.entry.NoWork;
 import screedbook.entry.Standing;
+import screedbook.entry.Stop;
 import screedbook.entry.Surface;
 import screedbook.entry.Ticket;
 import screedbook.entry.Weather;
@@ -17,6 +18,7 @@ import screedbook.job.Checks;
 import screedbook.job.Job;
 import screedbook.spec.Quantity;
 import screedbook.tally.Load;
+import screedbook.tally.Stoppage;
 import screedbook.unit.Amount;
 
 /** Rules about weather, the surface, and what was placed meanwhile. */
@@ -47,6 +49,11 @@ final class WeatherRules {
                     Sort.MISSING,
                     "A load is placed within the job's time after the weather was noted.",
                     WeatherRules::weatherAge),
+            new Rule(
+                    "weather-after-stop",
+                    Sort.MISSING,
+                    "The weather is noted before a load is placed after a stop for rain or cold.",
+                    WeatherRules::afterStop),
             new Rule(
                     "placed-not-suitable",
                     Sort.OUTSIDE,
@@ -139,6 +146,37 @@ final class WeatherRules {
             Optional<OffsetDateTime> last = look.weather(first.order()).map(Standing::order);
             return ages("weather", last, first, loads, checks.weatherEvery(), PlanRules.source(checks));
         });
+    }
+
+    /** What stopped the paver was weather, so its going on is a change of it: nobody may know later what it had become. */
+    private static List<Mark> afterStop(Look look) {
+        List<Stoppage> stops = Stoppage.of(look.day()).stream()
+                .filter(s -> s.stop().entry().cause() == Stop.Cause.RAIN
+                        || s.stop().entry().cause() == Stop.Cause.COLD)
+                .filter(s -> s.stop().time() != null && s.ended() != null)
+                .toList();
+        List<Mark> marks = new ArrayList<>();
+        for (Stoppage each : stops) {
+            OffsetDateTime began = each.stop().time();
+            placed(look).stream()
+                    .filter(t -> !t.order().isBefore(each.ended()))
+                    .findFirst()
+                    .filter(t -> look.weather(t.order())
+                            .filter(w -> w.order().isBefore(began))
+                            .isPresent())
+                    .ifPresent(t -> marks.add(new Mark(
+                            List.of(each.stop().ref(), t.ref()),
+                            Look.name(t) + " placed " + Look.clock(t.order()) + " after the stop for "
+                                    + each.stop().entry().cause().word() + " at " + Look.clock(began)
+                                    + ", last weather "
+                                    + Look.clock(look.weather(t.order())
+                                            .orElseThrow()
+                                            .order()),
+                            "the weather is noted at the start and at each change",
+                            "common practice",
+                            "the weather between " + Look.clock(began) + " and " + Look.clock(t.order()))));
+        }
+        return marks;
     }
 
     /** No reading, or one that is older than a time; a time of nothing asks for none. */

@@ -77,6 +77,27 @@ final class WeatherCases {
                 "ticket 1001 placed 23:41, last weather 19:40",
                 s -> s.load("23:41", "1001", ""),
                 s -> s.load("23:40", "1001", ""));
+        // Weather is written down at each change: University of Delaware, T2 Center, on inspectors' diaries (2020).
+        RuleCases.rule(
+                "weather-after-stop",
+                "",
+                Sort.MISSING,
+                "ticket 1002 placed 21:50 after the stop for rain at 21:20, last weather 19:40",
+                s -> s.at("21:20", "stop cause=rain ended=21:45").load("21:50", "1002", ""),
+                s -> s.at("21:20", "stop cause=rain ended=21:45")
+                        .at("21:44", "weather air_degF=55 road=dry")
+                        .load("21:50", "1002", ""));
+        RuleCases.rule(
+                "weather-after-stop",
+                "",
+                Sort.MISSING,
+                "ticket 1001 placed 21:50 after the stop for cold at 21:20, last weather 19:40",
+                s -> s.at("21:20", "stop cause=cold ended=21:45")
+                        .load("21:50", "1001", "")
+                        .load("21:55", "1002", ""),
+                s -> s.at("21:20", "stop cause=no-trucks ended=21:45")
+                        .load("21:50", "1001", "")
+                        .load("21:55", "1002", ""));
         RuleCases.rule(
                 "placed-not-suitable",
                 "",
