@@ -124,7 +124,7 @@ loads AS (
     coalesce(t.paver_degF, t.paver_degC) AS paver, coalesce(t.plant_degF, t.plant_degC) AS plant_heat,
     a.reissue_of IS NULL AND t.number IS NOT NULL AND t.number NOT LIKE '%?%'
       AND coalesce(t.net_ston, t.net_t) IS NOT NULL AS whole,
-    -- A shift is in the units that its job had then; one without any figure in those of the job's other shifts.
+    -- A shift is in the units that its job had then, one without any figure in those of its other shifts.
     coalesce(
       max(CASE WHEN coalesce(t.net_t, t.paver_degC, t.plant_degC) IS NOT NULL THEN 1
         WHEN coalesce(t.net_ston, t.paver_degF, t.plant_degF) IS NOT NULL THEN 0 END) OVER (PARTITION BY t.job, t.shift),

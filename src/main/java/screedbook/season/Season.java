@@ -152,6 +152,9 @@ public final class Season {
                     sections.add(new Section(section.id(), section.heading(), its));
                 }
             }
+            if (by.equals("lift")) {
+                LiftRates.of(whole.sections(), name).ifPresent(sections::add);
+            }
             told.accept(new SeasonPart(by, name, id, whole.from(), whole.to(), whole.shifts(), List.copyOf(sections)));
         }
     }

@@ -1,6 +1,7 @@
 package screedbook.season;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.math.BigDecimal;
@@ -94,6 +95,28 @@ class SeasonTest {
                         .map(p -> value(p, "laid-tons.pull." + p.of()))
                         .reduce(BigDecimal::add))
                 .hasValueSatisfying(s -> assertThat(s).isEqualByComparingTo(lifts));
+    }
+
+    /** Tons of the lift that lie in its area, over that area; the pulls' own rates have decimals cut off. */
+    @Test
+    void aLiftsSpreadRateIsItsTonsOverItsArea() {
+        season(DEMO);
+        SeasonPart lift = of("lift").stream()
+                .filter(p -> p.of().equals("lift 1"))
+                .findFirst()
+                .orElseThrow();
+        BigDecimal area = of("pull").stream()
+                .filter(p -> p.of().endsWith(" lift 1"))
+                .map(p -> value(p, "area." + p.of()))
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+        BigDecimal pounds = value(lift, "laid-tons.lift.lift 1")
+                .subtract(value(of("job").get(0), "laid-elsewhere.B lift 1"))
+                .multiply(BigDecimal.valueOf(2000));
+
+        assertThat(value(lift, "area.lift 1")).isEqualByComparingTo(area);
+        assertThat(value(lift, "spread-rate.lift 1"))
+                .isCloseTo(pounds.divide(area, 4, RoundingMode.HALF_UP), within(new BigDecimal("0.01")));
+        assertThat(value(lift, "spread-percent.lift 1")).isBetween(new BigDecimal("100.3"), new BigDecimal("100.5"));
     }
 
     @Test
