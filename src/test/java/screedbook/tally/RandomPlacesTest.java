@@ -155,6 +155,60 @@ class RandomPlacesTest {
         assertThat(again).as("offsets drawn again").isPositive();
     }
 
+    /**
+     * Saskatchewan STP 107 (1994), 2.2 f: no place nearer
+     * than 0.5 m to an edge that nothing holds, and 0.1 m to one that is held.
+     */
+    @Test
+    void inMetresAPlaceKeepsHalfAMetreFromAFreeEdgeAndATenthFromAHeldOne() {
+        Job job = Jobs.with(
+                Jobs.with(Jobs.metric(), "pulls", List.of(metric("A", "-3.5", "0"), metric("B", "0", "3.5"))),
+                "lots",
+                new Lots(
+                        Amount.of("1000", Unit.TONNE),
+                        Amount.of("100", Unit.TONNE),
+                        Lots.End.EXACT_TON,
+                        Lots.Overnight.CARRY,
+                        Lots.RandomBy.PLACES,
+                        40,
+                        Amount.of("0.5", Unit.METRE),
+                        Amount.of("0.1", Unit.METRE),
+                        Lots.Seed.DRAWN,
+                        List.of()));
+        List<BigDecimal> places = new ArrayList<>();
+        List<String> refused = new ArrayList<>();
+        for (int number = 0; number < 6; number++) {
+            shift.key(
+                    Kind.TICKET,
+                    "09:" + (10 + number),
+                    "number",
+                    "" + number,
+                    "net_t",
+                    "20.00",
+                    "mix",
+                    "AC-12",
+                    "pull",
+                    "B",
+                    "lift",
+                    "1");
+            for (Draw draw : owed(job, ToDate.NONE)) {
+                shift.add(draw, null);
+                if (draw.step() == Draw.Step.REACHED) {
+                    places.add(draw.reached().fromLeft().value());
+                    draw.reached().tried().stream().filter(t -> t.why() != null).forEach(t -> refused.add(t.why()));
+                }
+            }
+        }
+        assertThat(places).hasSizeGreaterThanOrEqualTo(40);
+        assertThat(places).allMatch(p -> p.doubleValue() >= 0.1 && p.doubleValue() <= 3.0);
+        assertThat(places).as("near the joint, where it is held").anyMatch(p -> p.doubleValue() < 0.5);
+        assertThat(refused).contains("nearer than 0.5 m to the right edge");
+    }
+
+    private static Job.Pull metric(String id, String left, String right) {
+        return new Job.Pull(id, 1, Amount.of(left, Unit.METRE), Amount.of(right, Unit.METRE), null, null);
+    }
+
     /** Every number but the last is not used and says why; each is the method's own. */
     private static int offsets(Draw.Reached r) {
         List<Draw.Tried> offsets =
