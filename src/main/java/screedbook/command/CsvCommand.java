@@ -11,7 +11,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
-import screedbook.diary.JobFolder;
+import screedbook.diary.KeptPages;
 import screedbook.entry.Damage;
 import screedbook.entry.Remarks;
 import screedbook.entry.ShiftId;
@@ -56,9 +56,9 @@ final class CsvCommand implements Callable<Integer> {
             throw Stopped.disk(job.folder() + " holds no shift yet");
         }
         Map<String, String> tables = tables(shifts);
-        JobFolder.saveTables(to, tables);
+        KeptPages.tables(to, tables);
         String name = shifts.get(0).ground().job().map(Job::id).orElse("job");
-        JobFolder.saveTables(to, Map.of(DataPackage.FILE, DataPackage.text(name, tables)));
+        KeptPages.tables(to, Map.of(DataPackage.FILE, DataPackage.text(name, tables)));
         Pages.print(
                 spec,
                 "wrote " + tables.size() + " tables of " + shifts.size()

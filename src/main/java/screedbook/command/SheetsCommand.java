@@ -12,6 +12,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import screedbook.diary.JobFolder;
+import screedbook.diary.LimitSheets;
 import screedbook.report.SheetPage;
 import screedbook.spec.Loaded;
 import screedbook.spec.SpecSheet;
@@ -102,8 +103,8 @@ final class SheetsCommand implements Callable<Integer> {
         if (!Files.isDirectory(copy) || !JobWord.isJob(copy)) {
             throw Stopped.disk(copy + " is not the folder of a job: it holds no job.json and no diary");
         }
-        Path file = JobFolder.at(copy)
-                .copySheet(name, bytes)
+        Path file = LimitSheets.in(JobFolder.at(copy))
+                .copy(name, bytes)
                 .orElseThrow(() -> Stopped.disk(
                         copy.resolve("spec").resolve(name + ".csv") + " is there already and stays as it is"));
         Pages.print(

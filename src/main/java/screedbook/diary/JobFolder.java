@@ -1,14 +1,10 @@
 package screedbook.diary;
 
 import java.io.IOException;
-import java.math.BigDecimal;
 import java.nio.channels.FileChannel;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -24,19 +20,11 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import screedbook.entry.Aside;
 import screedbook.entry.Damage;
 import screedbook.entry.Day;
 import screedbook.entry.Draft;
-import screedbook.entry.Foreign;
 import screedbook.entry.HeldBy;
-import screedbook.entry.Line;
-import screedbook.entry.Refused;
-import screedbook.entry.SetAside;
 import screedbook.entry.ShiftId;
-import screedbook.entry.Source;
-import screedbook.entry.Unwritten;
-import screedbook.entry.Written;
 import screedbook.job.Agreed;
 import screedbook.unit.UnitSystem;
 
@@ -280,7 +268,7 @@ public final class JobFolder {
         return GoesOn.followed(diaries);
     }
 
-    private static List<String> names(Path diary) {
+    static List<String> names(Path diary) {
         try {
             return Folder.names(diary);
         } catch (IOException e) {
@@ -302,145 +290,12 @@ public final class JobFolder {
     }
 
     Opened open(ShiftId shift, String book, String job, String who, OffsetDateTime now, Channels channels) {
-        if (!FileName.isBook(book)) {
-            return new Opened.No(new Refused("a book cannot be named " + book, true));
-        }
-        BookRead read = book(shift, book);
-        FileName name = FileName.of(shift, book, revision(read));
-        Optional<String> before = lastHash(shift, book, name);
-        Path diary = newest(name);
-        Optional<GoesOn> elsewhere = GoesOn.of(diary, name).filter(note -> !has(note.file()));
-        if (elsewhere.isPresent()) {
-            return new Opened.No(new Refused(
-                    name.text() + " went on in " + elsewhere.get().file() + " in "
-                            + elsewhere.get().folder() + ", and that file is not there now",
-                    false));
-        }
-        Access access = LineFile.open(
-                diary, name, Book.words(who, now), before.orElse(Chain.NOTHING_BEFORE), channels, segments(name));
-        if (access instanceof Access.Taken taken) {
-            return new Opened.Held(Book.heldBy(taken.words()));
-        }
-        if (access instanceof Appended.Refused refused) {
-            return new Opened.No(new Refused(refused.sentence(), false));
-        }
-        Access.Opened opened = (Access.Opened) access;
-        LineText.Place place = new LineText.Place(job, shift, book);
-        return ready(new Book(place, opened.file(), lastNumber(read), sealBefore(shift, book)), opened, who, now);
+        return new BookOpening(this, shift, book).open(job, who, now, channels);
     }
 
-    private static Opened ready(Book book, Access.Opened opened, String who, OffsetDateTime now) {
-        List<String> said = new ArrayList<>();
-        if (!opened.before().isEmpty() && !Book.endedHere(opened.before())) {
-            said.add(Book.heldBy(opened.before()).leftOpen());
-        }
-        opened.left()
-                .ifPresent(left -> said.add(left.sentence() + "; it is left as it is and the record goes on in "
-                        + opened.file().name().text()));
-        opened.torn().ifPresent(torn -> {
-            said.add(torn.file() + ": " + torn.count() + " bytes of a line that was not written to its end are kept in "
-                    + torn.sidecar());
-            Saved saved = book.append(List.of(line(torn, who)), now).join();
-            saved.refused().ifPresent(refused -> said.add(refused.said()));
-        });
-        return new Opened.Ready(book, List.copyOf(said));
-    }
-
-    private static Unwritten line(Access.Torn torn, String who) {
-        SetAside entry = new SetAside(
-                torn.sidecar(), BigDecimal.valueOf(torn.offset()), BigDecimal.valueOf(torn.count()), torn.hash());
-        return new Unwritten(null, who, Source.LIVE, entry, Aside.NONE);
-    }
-
-    private boolean has(String file) {
-        return files().keySet().stream().anyMatch(name -> name.name().text().equals(file));
-    }
-
-    /** The folder of the newest segment of a diary; the job's own when there is none yet. */
-    private Path newest(FileName name) {
-        Path newest = diaries.get(0);
-        for (Map.Entry<FileName.Diary, Path> each : files().entrySet()) {
-            if (each.getKey().name().stem().equals(name.stem())) {
-                newest = each.getValue().getParent();
-            }
-        }
-        return newest;
-    }
-
-    /** Every segment of a diary, in whatever folder it lies. */
-    private Map<FileName, Path> segments(FileName name) {
-        Map<FileName, Path> segments = new HashMap<>();
-        files().forEach((diary, path) -> {
-            if (diary.name().stem().equals(name.stem())) {
-                segments.put(diary.name(), path);
-            }
-        });
-        return segments;
-    }
-
-    private BookRead book(ShiftId shift, String book) {
-        Map<FileName.Diary, Path> files = new LinkedHashMap<>();
-        files().forEach((name, path) -> {
-            if (name.shift().equals(shift) && name.book().equals(book)) {
-                files.put(name, path);
-            }
-        });
-        return BookReading.read(book, files);
-    }
-
-    /** The newest revision that is not closed: late lines go to a file of their own. */
-    private static int revision(BookRead read) {
-        if (read.files().isEmpty()) {
-            return 1;
-        }
-        FileRead last = read.files().get(read.files().size() - 1);
-        int revision = FileName.diary(last.file()).orElseThrow().revision();
-        return last.closed() ? revision + 1 : revision;
-    }
-
-    private static int lastNumber(BookRead read) {
-        int last = 0;
-        for (Written line : read.lines()) {
-            if (line instanceof Line known) {
-                last = Math.max(last, known.n());
-            } else if (line instanceof Foreign foreign) {
-                last = Math.max(last, foreign.n());
-            }
-        }
-        return last;
-    }
-
-    /** The last hash of the book's newest file before the one named. */
-    private Optional<String> lastHash(ShiftId shift, String book, FileName name) {
-        Optional<String> last = Optional.empty();
-        for (Map.Entry<FileName.Diary, Path> each : files().entrySet()) {
-            FileName.Diary other = each.getKey();
-            int order = other.shift().compareTo(shift);
-            boolean earlier = order < 0 || order == 0 && !other.name().stem().equals(name.stem());
-            if (other.book().equals(book) && earlier) {
-                Optional<String> found = hash(each.getValue());
-                last = found.isPresent() ? found : last;
-            }
-        }
-        return last;
-    }
-
-    /** The seal of the book's newest shift before this one; its last hash is another when something came behind it. */
-    private Optional<String> sealBefore(ShiftId shift, String book) {
-        return files().keySet().stream()
-                .filter(name -> name.book().equals(book) && name.shift().compareTo(shift) < 0)
-                .map(FileName.Diary::shift)
-                .reduce((first, later) -> later)
-                .flatMap(before -> book(before, book).seal())
-                .map(seal -> seal.sha256());
-    }
-
-    private static Optional<String> hash(Path file) {
-        try {
-            return Optional.ofNullable(Chain.walk(Recovery.read(file), null).head());
-        } catch (IOException e) {
-            return Optional.empty();
-        }
+    /** The folder in which new diaries are begun. */
+    Path diary() {
+        return diaries.get(0);
     }
 
     /** The book's name nearest to what was typed; empty when no file can be named so. */
@@ -478,166 +333,11 @@ public final class JobFolder {
         return words.isEmpty() ? Optional.empty() : Optional.of(Book.heldBy(words));
     }
 
-    /** A limit sheet for people to edit, by its name without ".csv"; empty when there is none in {@code spec/}. */
-    public Optional<byte[]> sheet(String name) {
-        return FileName.isSafe(name) ? bytes(folder.resolve("spec").resolve(name + ".csv")) : Optional.empty();
-    }
-
-    /** The names of the limit sheets for people to edit, without those that are frozen. */
-    public List<String> sheetNames() {
-        return names(folder.resolve("spec")).stream()
-                .filter(name -> name.endsWith(".csv"))
-                .map(name -> name.substring(0, name.length() - 4))
-                .filter(name -> FileName.isSafe(name) && !name.matches(".*-[0-9a-f]{8}"))
-                .toList();
-    }
-
-    /**
-     * Puts a sheet into {@code spec/} for people to edit.
-     *
-     * @return its file; empty when one of the name is there already, which stays as it is
-     */
-    public Optional<Path> copySheet(String name, byte[] bytes) throws IOException {
-        if (!FileName.isSafe(name)) {
-            throw new IOException("a sheet cannot be named " + name);
-        }
-        Path file = folder.resolve("spec").resolve(name + ".csv");
-        if (Files.exists(file)) {
-            return Optional.empty();
-        }
-        Folder.replace(file, bytes, FileChannel::open);
-        return Optional.of(file);
-    }
-
-    /** A sheet as it was when a shift was judged by it; empty when it is not there or not the same any more. */
-    public Optional<byte[]> frozenSheet(String name, String sha256) {
-        return FileName.isSafe(name) && sha256.length() == 64
-                ? bytes(frozen(name, sha256)).filter(bytes -> Chain.hash(bytes).equals(sha256))
-                : Optional.empty();
-    }
-
-    /**
-     * Keeps a sheet as it is now, for the shifts that are judged by it.
-     *
-     * @return its SHA-256
-     */
-    public String freezeSheet(String name, byte[] bytes) throws IOException {
-        if (!FileName.isSafe(name)) {
-            throw new IOException("a sheet cannot be named " + name);
-        }
-        String sha256 = Chain.hash(bytes);
-        if (frozenSheet(name, sha256).isEmpty()) {
-            Folder.replace(frozen(name, sha256), bytes, FileChannel::open);
-        }
-        return sha256;
-    }
-
-    private Path frozen(String name, String sha256) {
-        return folder.resolve("spec").resolve(name + "-" + sha256.substring(0, 8) + ".csv");
-    }
-
-    private static Optional<byte[]> bytes(Path file) {
+    static Optional<byte[]> bytes(Path file) {
         try {
             return Files.isRegularFile(file) ? Optional.of(Folder.read(file)) : Optional.empty();
         } catch (IOException e) {
             return Optional.empty();
-        }
-    }
-
-    /**
-     * Keeps a page with its CSV under {@code days/}. A page that was saved is never changed: another one for the same
-     * shift becomes its next revision.
-     *
-     * @return the page's file, also when the same page was there already
-     */
-    public Path savePage(ShiftId shift, String text, String csv) throws IOException {
-        Path days = folder.resolve("days");
-        byte[] page = text.getBytes(StandardCharsets.UTF_8);
-        for (int revision = 1; ; revision++) {
-            String stem = shift + (revision == 1 ? "" : ".r" + revision);
-            Path file = days.resolve(stem + ".txt");
-            Optional<byte[]> there = kept(file);
-            if (there.isEmpty()) {
-                Folder.replace(days.resolve(stem + ".csv"), csv.getBytes(StandardCharsets.UTF_8), FileChannel::open);
-                Folder.replace(file, page, FileChannel::open);
-            }
-            if (there.isEmpty() || Arrays.equals(there.get(), page)) {
-                return file;
-            }
-        }
-    }
-
-    /**
-     * Keeps a page with its CSV as far as an open shift has come; it takes the place of an earlier one of its kind.
-     *
-     * @return the page's file
-     */
-    public Path savePageSoFar(ShiftId shift, String text, String csv) throws IOException {
-        Path file = folder.resolve("days").resolve(shift + ".so-far.txt");
-        Folder.place(file, text.getBytes(StandardCharsets.UTF_8));
-        Folder.place(file.resolveSibling(shift + ".so-far.csv"), csv.getBytes(StandardCharsets.UTF_8));
-        return file;
-    }
-
-    /**
-     * Writes tables into any folder, which is made when it is not there; whoever reads sees the old table or the whole
-     * new one.
-     *
-     * @param tables texts by the names of their files
-     */
-    public static void saveTables(Path folder, Map<String, String> tables) throws IOException {
-        Folder.make(folder, FileChannel::open);
-        for (Map.Entry<String, String> table : tables.entrySet()) {
-            Folder.place(folder.resolve(table.getKey()), table.getValue().getBytes(StandardCharsets.UTF_8));
-        }
-    }
-
-    /** What was kept under a name; what is there and cannot be read is not taken for nothing. */
-    private static Optional<byte[]> kept(Path file) throws IOException {
-        return Files.exists(file, LinkOption.NOFOLLOW_LINKS) ? Optional.of(Recovery.read(file)) : Optional.empty();
-    }
-
-    /**
-     * Keeps the seed of a lot's random numbers beside the diaries until the record may tell it. The file is named by the
-     * seed's SHA-256, so that it can be found from the line that tells that.
-     */
-    public void keepSeed(String seed) throws IOException {
-        Folder.replace(
-                seedFile(Chain.hash(seed.getBytes(StandardCharsets.UTF_8))),
-                seed.getBytes(StandardCharsets.UTF_8),
-                FileChannel::open);
-    }
-
-    /** The seed of a SHA-256, where this folder keeps it and it is the same still. */
-    public Optional<String> seed(String sha256) {
-        return sha256.matches("[0-9a-f]{64}")
-                ? bytes(seedFile(sha256))
-                        .filter(bytes -> Chain.hash(bytes).equals(sha256))
-                        .map(bytes -> new String(bytes, StandardCharsets.UTF_8))
-                : Optional.empty();
-    }
-
-    private Path seedFile(String sha256) {
-        return diaries.get(0).resolve(sha256.substring(0, 16) + ".seed");
-    }
-
-    /**
-     * Keeps a pre-paving sheet under {@code plan/}. One that was saved is never changed: another one of the same day
-     * becomes its next revision.
-     *
-     * @return its file, also when the same one was there already
-     */
-    public Path savePlan(LocalDate day, String text) throws IOException {
-        byte[] page = text.getBytes(StandardCharsets.UTF_8);
-        for (int revision = 1; ; revision++) {
-            Path file = folder.resolve("plan").resolve(day + (revision == 1 ? "" : ".r" + revision) + ".txt");
-            Optional<byte[]> there = kept(file);
-            if (there.isEmpty()) {
-                Folder.replace(file, page, FileChannel::open);
-            }
-            if (there.isEmpty() || Arrays.equals(there.get(), page)) {
-                return file;
-            }
         }
     }
 

@@ -161,7 +161,7 @@ public final class Verify {
         }
         if (sheet != null
                 && sheetHash != null
-                && folder.frozenSheet(sheet, sheetHash).isEmpty()) {
+                && LimitSheets.in(folder).frozen(sheet, sheetHash).isEmpty()) {
             damages.add(new Damage(
                     file(line), line.row(), "plan not found: no sheet " + sheet + " in spec/ has the hash it names"));
         }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import screedbook.check.Ground;
 import screedbook.check.InForce;
 import screedbook.diary.JobFolder;
+import screedbook.diary.LimitSheets;
 import screedbook.entry.Day;
 import screedbook.entry.Opening;
 import screedbook.entry.Plan;
@@ -87,7 +88,8 @@ final class Agreements {
 
     /** The sheet that was frozen for the shift, or the shipped one while it is still the same. */
     private Optional<SpecSheet> found(Named named) {
-        Optional<SpecSheet> frozen = folder.frozenSheet(named.name(), named.sha256())
+        Optional<SpecSheet> frozen = LimitSheets.in(folder)
+                .frozen(named.name(), named.sha256())
                 .flatMap(bytes -> SpecSheet.kept(named.name(), bytes).sheet());
         return frozen.isPresent()
                 ? frozen

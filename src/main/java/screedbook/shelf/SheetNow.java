@@ -3,6 +3,7 @@ package screedbook.shelf;
 import java.util.List;
 import java.util.Optional;
 import screedbook.diary.JobFolder;
+import screedbook.diary.LimitSheets;
 import screedbook.spec.Loaded;
 import screedbook.spec.SpecSheet;
 
@@ -15,7 +16,8 @@ import screedbook.spec.SpecSheet;
 public record SheetNow(String name, boolean own, byte[] bytes, Loaded loaded) {
     /** Empty when neither the job nor the program has a sheet of the name. */
     public static Optional<SheetNow> of(JobFolder folder, String name) {
-        return folder.sheet(name)
+        return LimitSheets.in(folder)
+                .sheet(name)
                 .map(bytes -> of(name, true, bytes))
                 .or(() -> SpecSheet.shippedNames().contains(name)
                         ? SpecSheet.shippedBytes(name).map(bytes -> of(name, false, bytes))

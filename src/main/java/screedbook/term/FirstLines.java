@@ -8,6 +8,7 @@ import java.time.ZoneId;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
+import screedbook.diary.LimitSheets;
 import screedbook.entry.Aside;
 import screedbook.entry.Clock;
 import screedbook.entry.Entry;
@@ -108,6 +109,8 @@ record FirstLines(Shelf shelf, String program, String who) {
     private String frozen(String name) throws IOException {
         Optional<SheetNow> sheet =
                 SheetNow.of(shelf.folder(), name).filter(found -> found.sheet().isPresent());
-        return sheet.isPresent() ? shelf.folder().freezeSheet(name, sheet.get().bytes()) : null;
+        return sheet.isPresent()
+                ? LimitSheets.in(shelf.folder()).freeze(name, sheet.get().bytes())
+                : null;
     }
 }

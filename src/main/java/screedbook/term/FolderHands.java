@@ -8,6 +8,7 @@ import java.util.Optional;
 import screedbook.desk.Msg;
 import screedbook.diary.Glance;
 import screedbook.diary.JobRead;
+import screedbook.diary.LimitSheets;
 import screedbook.diary.Synced;
 import screedbook.entry.Crew;
 import screedbook.entry.Moment;
@@ -58,8 +59,8 @@ final class FolderHands {
 
     /** What stands in the way in the limit sheet that the job names; with any, an open shift keeps the one it has. */
     List<String> sheetTroubles(String name) {
-        boolean shipped =
-                shelf.folder().sheet(name).isEmpty() && SpecSheet.shippedNames().contains(name);
+        boolean shipped = LimitSheets.in(shelf.folder()).sheet(name).isEmpty()
+                && SpecSheet.shippedNames().contains(name);
         return shipped ? List.of() : readSheet(name);
     }
 

@@ -8,6 +8,7 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.stream.Collectors;
 import screedbook.diary.JobFolder;
+import screedbook.diary.LotSeeds;
 import screedbook.entry.Aside;
 import screedbook.entry.Closing;
 import screedbook.entry.Draw;
@@ -56,7 +57,7 @@ record RandomLines(List<Unwritten> lines, String said) {
         boolean end = closing.lotsEnd() == YesNo.YES;
         return shift
                 .job()
-                .map(job -> RandomPlaces.closing(shift.day(), job, shift.before(), folder::seed, end))
+                .map(job -> RandomPlaces.closing(shift.day(), job, shift.before(), LotSeeds.in(folder)::seed, end))
                 .orElse(List.of())
                 .stream()
                 .map(d -> new Unwritten(now, who, Source.LIVE, d, Aside.NONE))
@@ -64,7 +65,7 @@ record RandomLines(List<Unwritten> lines, String said) {
     }
 
     private static List<Draw> owed(JobFolder folder, TakenShift shift, Job job) {
-        return RandomPlaces.owed(shift.day(), job, shift.before(), folder::seed, () -> fresh(folder));
+        return RandomPlaces.owed(shift.day(), job, shift.before(), LotSeeds.in(folder)::seed, () -> fresh(folder));
     }
 
     private static String fresh(JobFolder folder) {
@@ -72,7 +73,7 @@ record RandomLines(List<Unwritten> lines, String said) {
         new SecureRandom().nextBytes(bytes);
         String seed = HexFormat.of().formatHex(bytes);
         try {
-            folder.keepSeed(seed);
+            LotSeeds.in(folder).keep(seed);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

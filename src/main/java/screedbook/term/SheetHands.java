@@ -15,6 +15,8 @@ import screedbook.desk.Msg;
 import screedbook.diary.JobFolder;
 import screedbook.diary.JobRead;
 import screedbook.diary.JobSheet;
+import screedbook.diary.KeptPages;
+import screedbook.diary.LimitSheets;
 import screedbook.diary.Rewritten;
 import screedbook.job.Job;
 import screedbook.report.PlanPage;
@@ -60,7 +62,7 @@ final class SheetHands {
     private Map<String, SpecSheet> sheets() {
         Map<String, SpecSheet> sheets = new LinkedHashMap<>();
         List<String> names = new ArrayList<>(SpecSheet.shippedNames());
-        names.addAll(folder.sheetNames());
+        names.addAll(LimitSheets.in(folder).names());
         for (String name : names) {
             SheetNow.of(folder, name).flatMap(SheetNow::sheet).ifPresent(sheet -> sheets.put(name, sheet));
         }
@@ -103,7 +105,7 @@ final class SheetHands {
             return new Msg.Refused("no limit sheet " + job.sheet() + " can be read");
         }
         try {
-            Path file = folder.savePlan(day, PlanPage.text(PlanPapers.of(folder, job, sheet.get())));
+            Path file = KeptPages.in(folder).plan(day, PlanPage.text(PlanPapers.of(folder, job, sheet.get())));
             return new Msg.Said("page saved as " + folder.path().relativize(file));
         } catch (IOException e) {
             return new Msg.Refused("the page could not be saved: " + e.getMessage());

@@ -14,6 +14,8 @@ import java.util.Random;
 import java.util.function.Function;
 import java.util.function.IntSupplier;
 import screedbook.diary.JobFolder;
+import screedbook.diary.KeptPages;
+import screedbook.diary.LimitSheets;
 import screedbook.entry.Closing;
 import screedbook.entry.Opening;
 import screedbook.entry.Ref;
@@ -108,7 +110,7 @@ final class Scene {
         byte[] text = Files.exists(own)
                 ? Files.readAllBytes(own)
                 : DemoShifts.resource("/spec/" + job().sheet() + ".csv").getBytes(StandardCharsets.UTF_8);
-        return folder.freezeSheet(job().sheet(), text);
+        return LimitSheets.in(folder).freeze(job().sheet(), text);
     }
 
     /** The first line of a book. */
@@ -142,7 +144,7 @@ final class Scene {
     /** The page of the shift as it stands, kept beside the diary. */
     void page() throws IOException {
         DayPaper paper = Papers.of(Shelf.of(folder).shift(shift));
-        folder.savePage(shift, DayPage.text(paper), DayCsv.text(paper));
+        KeptPages.in(folder).page(shift, DayPage.text(paper), DayCsv.text(paper));
     }
 
     /** The ticket number of an entry that is on the disk. */

@@ -373,25 +373,25 @@ class JobFolderTest {
         JobFolder folder = JobFolder.at(job);
         byte[] sheet = "limit,of\n".getBytes(UTF_8);
         Files.write(job.resolve("spec/county.csv"), sheet);
-        assertThat(folder.sheet("county")).contains(sheet);
-        assertThat(folder.sheet("../job")).isEmpty();
-        String sha256 = folder.freezeSheet("county", sheet);
+        assertThat(LimitSheets.in(folder).sheet("county")).contains(sheet);
+        assertThat(LimitSheets.in(folder).sheet("../job")).isEmpty();
+        String sha256 = LimitSheets.in(folder).freeze("county", sheet);
         Files.write(job.resolve("spec/county.csv"), "changed".getBytes(UTF_8));
-        assertThat(folder.frozenSheet("county", sha256)).contains(sheet);
+        assertThat(LimitSheets.in(folder).frozen("county", sha256)).contains(sheet);
         assertThat(job.resolve("spec/county-" + sha256.substring(0, 8) + ".csv"))
                 .hasBinaryContent(sheet);
         assertThat(Verify.of(folder).damages()).isEmpty();
         Files.write(job.resolve("spec/county-" + sha256.substring(0, 8) + ".csv"), "changed".getBytes(UTF_8));
-        assertThat(folder.frozenSheet("county", sha256)).isEmpty();
+        assertThat(LimitSheets.in(folder).frozen("county", sha256)).isEmpty();
         assertThat(Verify.of(folder).damages()).hasSize(1);
     }
 
     @Test
     void aSavedPageIsNeverChanged() throws IOException {
         JobFolder folder = JobFolder.at(job);
-        Path first = folder.savePage(Shifts.THIRD, "page", "a,b\n");
-        assertThat(folder.savePage(Shifts.THIRD, "page", "a,b\n")).isEqualTo(first);
-        Path second = folder.savePage(Shifts.THIRD, "page with late lines", "a,b,c\n");
+        Path first = KeptPages.in(folder).page(Shifts.THIRD, "page", "a,b\n");
+        assertThat(KeptPages.in(folder).page(Shifts.THIRD, "page", "a,b\n")).isEqualTo(first);
+        Path second = KeptPages.in(folder).page(Shifts.THIRD, "page with late lines", "a,b,c\n");
         assertThat(second.getFileName()).hasToString("2026-06-03-day.r2.txt");
         assertThat(first).hasContent("page");
         assertThat(job.resolve("days/2026-06-03-day.csv")).hasContent("a,b\n");
@@ -472,7 +472,8 @@ class JobFolderTest {
     void aPageThatCannotBeReadIsNotReplaced() throws IOException {
         JobFolder folder = JobFolder.at(job);
         Files.createDirectories(job.resolve("days/2026-06-03-day.txt/inside"));
-        assertThatThrownBy(() -> folder.savePage(Shifts.THIRD, "page", "csv")).isInstanceOf(IOException.class);
+        assertThatThrownBy(() -> KeptPages.in(folder).page(Shifts.THIRD, "page", "csv"))
+                .isInstanceOf(IOException.class);
         assertThat(job.resolve("days/2026-06-03-day.csv")).doesNotExist();
     }
 }

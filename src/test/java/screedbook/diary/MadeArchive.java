@@ -84,9 +84,10 @@ public final class MadeArchive {
         Files.writeString(file, Files.readString(file).replaceFirst("\"my-job\"", "\"" + job + "\""));
         JobFolder made = JobFolder.at(folder);
         agreed = made.accept("RK", OffsetDateTime.parse("2016-03-30T08:00:00-06:00"), null);
-        sheetHash = made.freezeSheet(
-                agreed.job().sheet(),
-                SpecSheet.shippedBytes(agreed.job().sheet()).orElseThrow());
+        sheetHash = LimitSheets.in(made)
+                .freeze(
+                        agreed.job().sheet(),
+                        SpecSheet.shippedBytes(agreed.job().sheet()).orElseThrow());
         Files.createDirectories(folder.resolve("diary"));
         LocalDate date = LocalDate.of(2016, 4, 1);
         for (int i = 0; i < shifts; i++) {

@@ -59,12 +59,12 @@ class PermissionsTest {
         made.saveDrafts(
                 Shifts.FOURTH, "paver", List.of(new Draft(Kind.TICKET, Source.LIVE, null, Map.of("net", "21"), "net")));
         made.keepTyped("stamp", Map.of("name", "half"));
-        made.freezeSheet("practice", new byte[] {'a'});
-        made.savePage(Shifts.THIRD, "page", "csv");
-        made.savePageSoFar(Shifts.FOURTH, "page", "csv");
-        made.savePlan(Shifts.THIRD.date(), "plan");
-        made.keepSeed("seed");
-        JobFolder.saveTables(job.resolve("tables"), Map.of("ticket.csv", "n"));
+        LimitSheets.in(made).freeze("practice", new byte[] {'a'});
+        KeptPages.in(made).page(Shifts.THIRD, "page", "csv");
+        KeptPages.in(made).soFar(Shifts.FOURTH, "page", "csv");
+        KeptPages.in(made).plan(Shifts.THIRD.date(), "plan");
+        LotSeeds.in(made).keep("seed");
+        KeptPages.tables(job.resolve("tables"), Map.of("ticket.csv", "n"));
         Carry.run(made, job.resolve("stick"), false, Shifts.NOON);
 
         Map<String, String> modes = modes();
@@ -132,8 +132,8 @@ class PermissionsTest {
             Files.createSymbolicLink(job.resolve(name), other);
         }
 
-        made.savePageSoFar(Shifts.THIRD, "page", "csv");
-        JobFolder.saveTables(job, Map.of("ticket.csv", "n"));
+        KeptPages.in(made).soFar(Shifts.THIRD, "page", "csv");
+        KeptPages.tables(job, Map.of("ticket.csv", "n"));
         made.keepTyped("stamp", Map.of("name", "half"));
         made.saveDrafts(
                 Shifts.THIRD, "paver", List.of(new Draft(Kind.TICKET, Source.LIVE, null, Map.of("net", "21"), "net")));

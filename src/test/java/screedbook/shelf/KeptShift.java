@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import screedbook.diary.Book;
 import screedbook.diary.JobFolder;
+import screedbook.diary.LimitSheets;
 import screedbook.diary.Opened;
 import screedbook.diary.Saved;
 import screedbook.entry.Aside;
@@ -51,7 +52,8 @@ public final class KeptShift implements AutoCloseable {
         KeptShift kept = again(folder, shift, book, "06:00");
         Agreed agreed = folder.accept("RK", kept.keyed, null);
         String sheet = agreed.job().sheet();
-        String sha256 = folder.freezeSheet(sheet, SpecSheet.shippedBytes(sheet).orElseThrow());
+        String sha256 = LimitSheets.in(folder)
+                .freeze(sheet, SpecSheet.shippedBytes(sheet).orElseThrow());
         return kept.key(
                 Kind.OPENING,
                 null,

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 import screedbook.check.Ground;
 import screedbook.check.InForce;
 import screedbook.diary.JobFolder;
+import screedbook.diary.LimitSheets;
 import screedbook.entry.Kind;
 import screedbook.entry.Line;
 import screedbook.entry.Seal;
@@ -102,7 +103,7 @@ class ShelfTest {
     @Test
     void aSheetOfTheJobThatIsGoneIsReplacedByNoOther() throws IOException {
         byte[] own = ("# our own\n" + new String(shipped(), StandardCharsets.UTF_8)).getBytes(StandardCharsets.UTF_8);
-        String sha256 = job.freezeSheet(sheetName(), own);
+        String sha256 = LimitSheets.in(job).freeze(sheetName(), own);
         KeptShift kept = KeptShift.opened(job, "2026-06-03-day", "paver")
                 .key(Kind.PLAN, null, Map.of("sheet", sheetName(), "sheet_sha256", sha256));
         kept.closed();

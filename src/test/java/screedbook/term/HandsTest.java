@@ -25,6 +25,7 @@ import screedbook.check.Finding;
 import screedbook.desk.Effect;
 import screedbook.desk.Msg;
 import screedbook.diary.JobFolder;
+import screedbook.diary.LotSeeds;
 import screedbook.diary.Verify;
 import screedbook.entry.Aside;
 import screedbook.entry.Closing;
@@ -271,7 +272,7 @@ class HandsTest {
         assertThat(RandomNumber.sha256(draws.get(5).seed()))
                 .isEqualTo(draws.get(0).begun().seedSha256());
         String next = draws.get(6).begun().seedSha256();
-        String kept = JobFolder.at(folder).seed(next).orElseThrow();
+        String kept = LotSeeds.in(JobFolder.at(folder)).seed(next).orElseThrow();
         assertThat(kept).matches("[0-9a-f]{32}");
         assertThat(RandomNumber.sha256(kept)).isEqualTo(next);
         assertThat(Files.readString(diary())).doesNotContain(kept);

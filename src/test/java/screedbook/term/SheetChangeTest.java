@@ -23,6 +23,7 @@ import screedbook.check.Finding;
 import screedbook.desk.Effect;
 import screedbook.desk.Msg;
 import screedbook.diary.JobFolder;
+import screedbook.diary.LimitSheets;
 import screedbook.entry.Aside;
 import screedbook.entry.Entry;
 import screedbook.entry.Fields;
@@ -147,7 +148,7 @@ class SheetChangeTest {
     }
 
     private void copyAndEdit(String from, String to) throws IOException {
-        job.copySheet("practice", SpecSheet.shippedBytes("practice").orElseThrow());
+        LimitSheets.in(job).copy("practice", SpecSheet.shippedBytes("practice").orElseThrow());
         String text = Files.readString(copy());
         assertThat(text).contains(from);
         Files.writeString(copy(), text.replace(from, to));
