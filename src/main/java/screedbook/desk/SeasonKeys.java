@@ -52,8 +52,7 @@ final class SeasonKeys {
         if (season.shifts().isEmpty() || season.walk().at() < 0) {
             return Step.of(model.say("no shift yet"));
         }
-        return Step.of(
-                model.writing(true),
-                new Effect.LookAt(SeasonView.shift(season, season.walk().at()).shift()));
+        ShiftId shift = SeasonView.shift(season, season.walk().at()).shift();
+        return Step.of(model.writing(true).say("reading " + Frame.named(shift)), new Effect.LookAt(shift));
     }
 }

@@ -21,7 +21,7 @@ final class StartKeys {
             return Step.of(model.say("say first who writes: the digit before the name"));
         }
         return Step.of(
-                model.writing(true),
+                model.writing(true).say("reading " + Frame.named(row.shift())),
                 new Effect.Open(row.shift(), model.setting().who(), false));
     }
 
