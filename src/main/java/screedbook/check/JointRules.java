@@ -91,7 +91,10 @@ final class JointRules {
     }
 
     private static String name(Joint j) {
-        String where = across(j) ? j.from() == null ? null : j.from().text() : Told.run(j.from(), j.to());
+        String where = Told.run(j.from(), j.to());
+        if (across(j)) {
+            where = j.from() == null ? null : j.from().text();
+        }
         return "joint" + (where == null ? "" : " " + where);
     }
 

@@ -41,7 +41,10 @@ final class FishWords {
             return "";
         }
         String values = values(arg);
-        return values.isEmpty() ? Path.class.equals(arg.type()) ? " -r -F" : " -x" : " -x -a " + quoted(values);
+        if (values.isEmpty()) {
+            return Path.class.equals(arg.type()) ? " -r -F" : " -x";
+        }
+        return " -x -a " + quoted(values);
     }
 
     private void place(String when, PositionalParamSpec place) {

@@ -98,7 +98,8 @@ final class ListReading {
         String loaded = cell(row, columns.loadedColumn());
         Matcher inside = DATE.matcher(loaded);
         boolean dated = inside.lookingAt();
-        String day = columns.dateColumn() == null ? dated ? inside.group() : "" : cell(row, columns.dateColumn());
+        String before = dated ? inside.group() : "";
+        String day = columns.dateColumn() == null ? before : cell(row, columns.dateColumn());
         String hour = dated ? loaded.substring(inside.end()).replaceFirst("^[\\sT,]+", "") : loaded;
         rows.add(new PlantRows.Row(
                 row.line(),

@@ -60,8 +60,8 @@ public final class RecordPage {
     }
 
     private void file(RecordPaper.Looked file) {
-        String state = file.diary() ? file.closed() ? ", closed" : ", open" : "";
-        say("  " + file.name() + "  " + Leaf.many(file.lines(), "line") + state);
+        String state = file.closed() ? ", closed" : ", open";
+        say("  " + file.name() + "  " + Leaf.many(file.lines(), "line") + (file.diary() ? state : ""));
         if (!file.damages().isEmpty() && !file.stands().isEmpty()) {
             say("    " + file.stands());
         }

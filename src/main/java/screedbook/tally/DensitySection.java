@@ -65,7 +65,8 @@ final class DensitySection {
                 .filter(s -> !s.isEmpty())
                 .reduce((a, b) -> a + ", " + b)
                 .orElseThrow();
-        String not = d.counts() ? d.again() ? ", counts of the test and its repeat" : "" : ", kept, does not count";
+        String again = d.again() ? ", counts of the test and its repeat" : "";
+        String not = d.counts() ? again : ", kept, does not count";
         String target = d.ofTarget()
                 .map(t -> ", " + t.shown(1).text() + " of the target")
                 .orElse("");
