@@ -50,8 +50,18 @@ public sealed interface Screen {
 
     record Search(String words, List<Msg.Match> matches, Walk walk, boolean asked) implements Screen {}
 
-    /** The season: its shifts, oldest first; such as are not read yet are there all the same. */
-    record Season(List<InShort> shifts, Walk walk) implements Screen {}
+    /**
+     * The season.
+     *
+     * @param shifts oldest first; such as are not read yet are there all the same
+     * @param calendar the ruler and a line for each month
+     * @param sums what the shifts come to, in some lines
+     */
+    record Season(List<InShort> shifts, List<String> calendar, List<String> sums, Walk walk) implements Screen {
+        Season with(Walk other) {
+            return new Season(shifts, calendar, sums, other);
+        }
+    }
 
     /** Where a plant's own list lies, and whose it is. */
     record PlantFile(String plant, String typed) implements Screen {}

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import screedbook.check.InShort;
 import screedbook.entry.ShiftId;
+import screedbook.picture.CalendarPicture;
 
 /** What the keys do on the season's screen. */
 final class SeasonKeys {
@@ -17,16 +18,22 @@ final class SeasonKeys {
                 new ArrayList<>(model.shifts().stream().map(Msg.Row::shift).toList());
         Collections.reverse(all);
         return Step.of(
-                model.push(new Screen.Season(shifts(all, Map.of()), Walk.FIRST.within(all.size()))),
+                model.push(drawn(shifts(all, Map.of()), Walk.FIRST.within(all.size()))),
                 new Effect.ReadSeason());
     }
 
     /** The season as far as it was read; nothing when its screen was left meanwhile. The shift walked to stays it. */
-    static Model read(Model model, Msg.SeasonRead read) {
-        List<InShort> shifts = shifts(read.all(), read.read());
+    static Model read(Model model, Msg.SeasonRead told) {
+        List<InShort> shifts = shifts(told.all(), told.read());
+        Screen.Season read = drawn(shifts, Walk.FIRST);
         return model.screens(model.screens().stream()
-                .map(s -> s instanceof Screen.Season season ? new Screen.Season(shifts, walk(season, shifts)) : s)
+                .map(s -> s instanceof Screen.Season season ? read.with(walk(season, shifts)) : s)
                 .toList());
+    }
+
+    /** What is the same for every drawing is worked out once. */
+    private static Screen.Season drawn(List<InShort> shifts, Walk walk) {
+        return new Screen.Season(shifts, CalendarPicture.lines(shifts), SeasonView.sums(shifts), walk);
     }
 
     private static List<InShort> shifts(List<ShiftId> all, Map<ShiftId, InShort> read) {

@@ -38,7 +38,8 @@ final class SeasonView {
         this.at = shift(season, season.walk().at());
         this.y = frame.top();
         List<InShort> all = season.shifts();
-        this.window = SeasonStrips.Window.around(all.indexOf(at), all.size(), width);
+        this.window = SeasonStrips.Window.around(
+                all.size() - 1 - Math.max(0, season.walk().at()), all.size(), width);
     }
 
     static void draw(Screen.Season season, Frame frame) {
@@ -73,7 +74,7 @@ final class SeasonView {
 
     /** The ruler and the months around the shift walked to; beside them what the season comes to. */
     private void calendar() {
-        List<String> all = CalendarPicture.lines(season.shifts());
+        List<String> all = season.calendar();
         LocalDate date = at.shift().date();
         int months = Math.min(all.size() - 1, MONTHS + Math.max(0, spare() / 2));
         int here = 1;
@@ -103,10 +104,17 @@ final class SeasonView {
     }
 
     private List<String> beside() {
-        List<InShort> all = season.shifts();
+        List<String> notes = new ArrayList<>(season.sums());
+        notes.add("below: 0 the least, 9 the most of");
+        notes.add(window.size() + " shifts, newer to the right");
+        return notes;
+    }
+
+    /** What the shifts come to as far as they are read. */
+    static List<String> sums(List<InShort> all) {
         List<String> notes = new ArrayList<>();
-        long unread = count(s -> s.state().equals(InShort.NOT_READ));
-        long damaged = count(s -> s.damages() > 0);
+        long unread = count(all, s -> s.state().equals(InShort.NOT_READ));
+        long damaged = count(all, s -> s.damages() > 0);
         notes.add(
                 all.size() + (all.size() == 1 ? " shift" : " shifts") + (unread > 0 ? ", " + unread + " to read" : ""));
         all.stream()
@@ -118,8 +126,6 @@ final class SeasonView {
         if (damaged > 0) {
             notes.add(damaged + " not as written, see verify");
         }
-        notes.add("below: 0 the least, 9 the most of");
-        notes.add(window.size() + " shifts, newer to the right");
         return notes;
     }
 
@@ -127,8 +133,8 @@ final class SeasonView {
         return placed.shown(2).text() + " placed";
     }
 
-    private long count(Predicate<InShort> which) {
-        return season.shifts().stream().filter(which).count();
+    private static long count(List<InShort> all, Predicate<InShort> which) {
+        return all.stream().filter(which).count();
     }
 
     private void shifts() {

@@ -63,7 +63,7 @@ final class Walking {
             return new Screen.Worked(w.title(), w.lines(), w.entries(), walk, line);
         }
         if (top instanceof Screen.Season s) {
-            return new Screen.Season(s.shifts(), s.walk().by(by, s.shifts().size()));
+            return s.with(s.walk().by(by, s.shifts().size()));
         }
         Screen.Search s = (Screen.Search) top;
         return new Screen.Search(
