@@ -18,8 +18,7 @@ final class SeasonKeys {
                 new ArrayList<>(model.shifts().stream().map(Msg.Row::shift).toList());
         Collections.reverse(all);
         return Step.of(
-                model.push(drawn(shifts(all, Map.of()), Walk.FIRST.within(all.size()))),
-                new Effect.ReadSeason());
+                model.push(drawn(shifts(all, Map.of()), Walk.FIRST.within(all.size()))), new Effect.ReadSeason());
     }
 
     /** The season as far as it was read; nothing when its screen was left meanwhile. The shift walked to stays it. */

@@ -111,7 +111,11 @@ public final class Update {
 
     private static Step opened(Model model, Msg.Opened opened) {
         Shift shift = Shift.of(opened.page(), model.setting().job().orElse(null), opened.writable(), model.now());
-        Model on = model.with(shift).with(Notice.NONE).writing(false).halfTyped(Map.of()).screens(under(model));
+        Model on = model.with(shift)
+                .with(Notice.NONE)
+                .writing(false)
+                .halfTyped(Map.of())
+                .screens(under(model));
         Map<Kind, Form> forms = new EnumMap<>(Kind.class);
         for (Draft draft : opened.drafts()) {
             Forms.of(on, draft).ifPresent(f -> forms.put(f.slot(), f));
