@@ -1,6 +1,7 @@
 package screedbook.term;
 
 import java.io.IOException;
+import java.math.BigInteger;
 import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,6 +16,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import screedbook.desk.Effect;
@@ -160,6 +162,7 @@ final class Demo {
             throws IOException {
         List<Line> lines = first(model);
         Duration on = Duration.between(lines.get(lines.size() - 1).keyed(), now.minusMinutes(4));
+        BigInteger further = further(at, lines);
         if (!(at.open(today, bookName, agreed.job().id(), who, now) instanceof Opened.Ready ready)) {
             throw new IOException("the demo shift cannot be written");
         }
@@ -168,7 +171,7 @@ final class Demo {
             for (Line line : lines) {
                 Entry entry = line.entry() instanceof Opening o
                         ? opening(o, agreed, program)
-                        : moved(line.entry(), on, agreed.job().zone());
+                        : moved(line.entry(), on, further, agreed.job().zone());
                 OffsetDateTime time = line.time() == null
                         ? null
                         : moved(line.time(), on, agreed.job().zone());
@@ -245,9 +248,32 @@ final class Demo {
         return time.plus(on).atZoneSameInstant(zone).toOffsetDateTime();
     }
 
-    /** The same entry with every time in it moved. */
-    private static Entry moved(Entry entry, Duration on, ZoneId zone) {
+    /** How much further the plants' numbers are today than they were then: behind every one that was used since. */
+    private static BigInteger further(JobFolder at, List<Line> lines) {
+        BigInteger last = at.shifts().stream()
+                .flatMap(shift -> at.shift(shift).day().every(Ticket.class).stream())
+                .flatMap(ticket -> number(ticket.entry()).stream())
+                .max(Comparator.naturalOrder())
+                .orElse(BigInteger.ZERO);
+        return lines.stream()
+                .flatMap(line -> line.entry() instanceof Ticket t ? number(t).stream() : Stream.empty())
+                .min(Comparator.naturalOrder())
+                .map(first -> last.add(BigInteger.ONE).subtract(first))
+                .orElse(BigInteger.ZERO);
+    }
+
+    private static Optional<BigInteger> number(Ticket ticket) {
+        return Optional.ofNullable(ticket.paper().number())
+                .filter(number -> number.matches("\\d{5}"))
+                .map(BigInteger::new);
+    }
+
+    /** The same entry with every time in it moved, and the number of a ticket. */
+    private static Entry moved(Entry entry, Duration on, BigInteger further, ZoneId zone) {
         Map<String, Object> plain = new LinkedHashMap<>(Fields.plain((Record) entry));
+        if (entry instanceof Ticket ticket) {
+            number(ticket).ifPresent(number -> plain.put("number", number.add(further).toString()));
+        }
         for (Field field : entry.kind().fields()) {
             if (field.type() == OffsetDateTime.class && plain.containsKey(field.name())) {
                 OffsetDateTime time = OffsetDateTime.parse((String) plain.get(field.name()));
