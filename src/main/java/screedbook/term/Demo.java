@@ -272,7 +272,8 @@ final class Demo {
     private static Entry moved(Entry entry, Duration on, BigInteger further, ZoneId zone) {
         Map<String, Object> plain = new LinkedHashMap<>(Fields.plain((Record) entry));
         if (entry instanceof Ticket ticket) {
-            number(ticket).ifPresent(number -> plain.put("number", number.add(further).toString()));
+            number(ticket)
+                    .ifPresent(number -> plain.put("number", number.add(further).toString()));
         }
         for (Field field : entry.kind().fields()) {
             if (field.type() == OffsetDateTime.class && plain.containsKey(field.name())) {

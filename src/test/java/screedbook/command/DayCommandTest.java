@@ -146,8 +146,9 @@ class DayCommandTest {
 
         assertThat(exit).isEqualTo(3);
         assertThat(err.toString(UTF_8))
-                .isEqualTo("screedbook: the page could not be written: No space left on device; make room there, or name"
-                        + " another folder\n");
+                .isEqualTo(
+                        "screedbook: the page could not be written: No space left on device; make room there, or name"
+                                + " another folder\n");
     }
 
     @Test
