@@ -25,13 +25,10 @@ import screedbook.entry.Written;
  * it.
  */
 final class LoadsReading {
-    private static final Set<String> OTHERS_BY = Set.of("number", "reissue_of", "set");
-
     private final List<ProvedBook> books;
     private final Map<String, BitSet> corrected = new LinkedHashMap<>();
     private final Set<Long> named = new HashSet<>();
     private final List<LoadsSum> sums = new ArrayList<>();
-    private boolean renumbered;
 
     LoadsReading(List<ProvedBook> books) {
         this.books = books;
@@ -57,10 +54,19 @@ final class LoadsReading {
             mark(strike.of());
         } else if (line.entry() instanceof Amend amend) {
             mark(amend.of());
-            renumbered |= amend.set() != null && amend.set().keySet().stream().anyMatch(OTHERS_BY::contains);
+            renumber(amend.set());
         } else if (line.entry() instanceof Ticket ticket) {
             name(ticket.paper().number());
             name(ticket.fate().reissueOf());
+        }
+    }
+
+    /** The numbers that an amendment, or one of an amendment, gives. */
+    private void renumber(Object set) {
+        if (set instanceof Map<?, ?> values) {
+            name(values.get("number"));
+            name(values.get("reissue_of"));
+            renumber(values.get("set"));
         }
     }
 
@@ -77,9 +83,9 @@ final class LoadsReading {
                 .sum();
     }
 
-    private void name(String number) {
-        if (number != null) {
-            byte[] bytes = number.getBytes(UTF_8);
+    private void name(Object number) {
+        if (number instanceof String text) {
+            byte[] bytes = text.getBytes(UTF_8);
             named.add(TicketRow.hash(bytes, 0, bytes.length));
         }
     }
@@ -102,8 +108,7 @@ final class LoadsReading {
         BitSet marked = corrected.get(book.name());
         List<Written> lines = new ArrayList<>(book.lines());
         for (TicketRow ticket : book.tickets()) {
-            boolean alone = !renumbered
-                    && ticket.whole()
+            boolean alone = ticket.whole()
                     && !marked.get(ticket.n())
                     && (named.isEmpty() || !named.contains(ticket.numberHash()));
             if (alone) {
