@@ -46,11 +46,7 @@ final class Progress {
 
     /** One more shift was read. Nothing is said of work that is done at once. */
     void one() {
-        more(1);
-    }
-
-    void more(int shifts) {
-        done += shifts;
+        done++;
         Instant now = clock.instant();
         Duration taken = Duration.between(began, now);
         if (to == null || taken.compareTo(QUIET) < 0 || said != null && now.isBefore(said.plus(EVERY))) {

@@ -59,8 +59,7 @@ final class VerifyCommand implements Callable<Integer> {
         List<Path> jobs = Jobs.in(job.folder());
         Progress progress = progress(jobs);
         for (Path each : jobs) {
-            RecordPaper paper = paper(each, Verify.of(JobFolder.at(each)));
-            progress.more(shifts(each));
+            RecordPaper paper = paper(each, Verify.of(JobFolder.at(each), shift -> progress.one()));
             if (one && paper.files().isEmpty() && paper.sound()) {
                 throw Stopped.disk(each + " holds no record yet");
             }

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -50,10 +51,19 @@ public final class Verify {
 
     /** Looks at the record of a job. */
     public static Verdict of(JobFolder folder) {
-        return new Verify(folder).verdict();
+        return of(folder, shift -> {});
     }
 
-    private Verdict verdict() {
+    /**
+     * Looks at the record of a job.
+     *
+     * @param read is told of every shift that was looked at
+     */
+    public static Verdict of(JobFolder folder, Consumer<ShiftId> read) {
+        return new Verify(folder).verdict(read);
+    }
+
+    private Verdict verdict(Consumer<ShiftId> looked) {
         Signatures signatures = new Signatures(folder);
         Map<ShiftId, List<Seal>> sealed = new LinkedHashMap<>();
         revisions();
@@ -71,6 +81,7 @@ public final class Verify {
                                 .toList());
                 damages.addAll(read.damages());
                 read.books().forEach(this::references);
+                looked.accept(shift);
             });
         }
         shiftBefore();
