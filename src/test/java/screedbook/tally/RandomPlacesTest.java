@@ -156,8 +156,8 @@ class RandomPlacesTest {
     }
 
     /**
-     * Saskatchewan STP 107 (1994), 2.2 f: no place nearer
-     * than 0.5 m to an edge that nothing holds, and 0.1 m to one that is held.
+     * Saskatchewan STP 107 (1994), 2.2 f: no place nearer than 0.5 m to an edge that nothing holds, and 0.1 m to one that
+     * is held.
      */
     @Test
     void inMetresAPlaceKeepsHalfAMetreFromAFreeEdgeAndATenthFromAHeldOne() {
