@@ -1,20 +1,24 @@
 package screedbook;
 
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** What somebody sees first who opens the folder: few files, and two commands that are true. */
 class TopLevelTest {
+    private static final Pattern MACHINE = Pattern.compile("/(work|root|Users)/[a-z]");
 
     private static final Set<String> KEPT =
             Set.of("README.md", "DEVELOPERS.md", "LICENSE", "pom.xml", "src", "demo-logs");
@@ -45,6 +49,26 @@ class TopLevelTest {
         for (String script : List.of(".ci/run", ".ci/install", "src/main/sh/screedbook")) {
             assertThat(Path.of(script)).isExecutable();
         }
+    }
+
+    @Test
+    void noFileNamesAFolderOfTheMachineThatItWasWrittenOn() throws Exception {
+        List<String> named = new ArrayList<>();
+        for (String file : kept()) {
+            if (Files.isRegularFile(Path.of(file))) {
+                new String(Files.readAllBytes(Path.of(file)), ISO_8859_1)
+                        .lines()
+                        .filter(TopLevelTest::namesAFolder)
+                        .forEach(line -> named.add(file + ": " + line.strip()));
+            }
+        }
+        assertThat(named).isEmpty();
+        assertThat(namesAFolder("see " + String.join("/", "", "work", "notes"))).isTrue();
+    }
+
+    /** Of the folders in which machines that build keep their checkouts. */
+    private static boolean namesAFolder(String line) {
+        return MACHINE.matcher(line).find();
     }
 
     private static Set<String> strangers(Set<String> top) {
