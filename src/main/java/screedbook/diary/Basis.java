@@ -6,7 +6,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.Map;
 import java.util.Optional;
@@ -41,7 +40,7 @@ public final class Basis {
                 basis.list(diary);
             }
             basis.list(folder.path().resolve("plant"));
-            MessageDigest agreed = sha256();
+            MessageDigest agreed = Chain.sha256();
             for (Path file : new Revisions(folder.path()).files()) {
                 add(agreed, file);
             }
@@ -68,7 +67,7 @@ public final class Basis {
         if (before == null) {
             return Optional.empty();
         }
-        MessageDigest hash = sha256();
+        MessageDigest hash = Chain.sha256();
         hash.update(before);
         try {
             for (Map.Entry<String, Path> each : files.entrySet()) {
@@ -100,20 +99,12 @@ public final class Basis {
         if (!Files.isRegularFile(file)) {
             return Optional.empty();
         }
-        MessageDigest hash = sha256();
+        MessageDigest hash = Chain.sha256();
         try {
             add(hash, file);
             return Optional.of(HexFormat.of().formatHex(hash.digest()));
         } catch (IOException e) {
             return Optional.empty();
-        }
-    }
-
-    private static MessageDigest sha256() {
-        try {
-            return MessageDigest.getInstance("SHA-256");
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
         }
     }
 }

@@ -29,8 +29,13 @@ final class Chain {
 
     /** The SHA-256 (FIPS 180-4) of the bytes, in 64 lower-case hexadecimal digits. */
     static String hash(byte[] bytes) {
+        return HexFormat.of().formatHex(sha256().digest(bytes));
+    }
+
+    /** A digest of SHA-256 (FIPS 180-4) with nothing in it yet. */
+    static MessageDigest sha256() {
         try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+            return MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java platform has SHA-256", e);
         }

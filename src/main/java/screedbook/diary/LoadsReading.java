@@ -20,8 +20,8 @@ import screedbook.entry.WholeLoads;
 import screedbook.entry.Written;
 
 /**
- * The tickets of a shift's proved books being sorted: those that need no second look are taken together, all others read
- * in full. A ticket has to do with another only by a number that both name, and with a correction only by being named in
+ * The tickets of a shift's proved books being sorted: those that need no second look are taken together, all others handed
+ * on as lines. A ticket has to do with another only by a number that both name, and with a correction only by being named in
  * it.
  */
 final class LoadsReading {

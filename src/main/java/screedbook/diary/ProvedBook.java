@@ -8,7 +8,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.DigestException;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -42,7 +41,7 @@ final class ProvedBook {
     private final FileName.Diary name;
     private final Map<FileName.Diary, Path> files;
     private final Set<String> kinds;
-    private final MessageDigest digest = sha256();
+    private final MessageDigest digest = Chain.sha256();
     private final byte[] hash = new byte[32];
     private final byte[] head = new byte[64];
     private final List<FileRead> read = new ArrayList<>();
@@ -231,14 +230,6 @@ final class ProvedBook {
         for (int i = 0; i < hash.length; i++) {
             head[2 * i] = HEX[hash[i] >> 4 & 15];
             head[2 * i + 1] = HEX[hash[i] & 15];
-        }
-    }
-
-    private static MessageDigest sha256() {
-        try {
-            return MessageDigest.getInstance("SHA-256");
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java platform has SHA-256", e);
         }
     }
 

@@ -3,6 +3,7 @@ package screedbook.season;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -160,7 +161,7 @@ class SeasonLinesTest {
             last.toFile().setWritable(true);
             Files.writeString(last, "more\n", java.nio.file.StandardOpenOption.APPEND);
         } catch (IOException e) {
-            throw new java.io.UncheckedIOException(e);
+            throw new UncheckedIOException(e);
         }
     }
 
