@@ -10,6 +10,7 @@ import com.googlecode.lanterna.terminal.swing.TerminalEmulatorColorConfiguration
 import com.googlecode.lanterna.terminal.swing.TerminalEmulatorDeviceConfiguration;
 import com.googlecode.lanterna.terminal.swing.TerminalEmulatorPalette;
 import java.awt.Color;
+import java.awt.EventQueue;
 import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.GraphicsEnvironment;
@@ -159,8 +160,9 @@ final class Window implements AutoCloseable {
                 : stroke;
     }
 
+    /** A window that was closed may have ended the thread of windows already, so nobody waits for that one. */
     @Override
     public void close() {
-        frame.dispose();
+        EventQueue.invokeLater(frame::dispose);
     }
 }
